@@ -1,0 +1,99 @@
+// The problem as a circuit file states it. Immutable after reading; knows nothing of solving.
+//
+// Sign conventions, for the whole program: the current of a part is positive from its first point
+// to its second, its voltage is the potential of the first less that of the second. A battery is
+// written from its negative to its positive terminal: its current is positive out of the positive
+// terminal, its voltage is that between its terminals, plus less minus.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "ohmfold/ids.h"
+#include "ohmfold/source.h"
+#include "ohmfold/value.h"
+
+namespace ohmfold {
+
+enum class PartKind : std::uint8_t {
+  battery,
+  resistor,
+  lamp,
+  wire,
+  knife_switch,
+  ammeter,
+  voltmeter
+};
+
+/// "resistor", "switch", …: the keyword of the circuit language.
+[[nodiscard]] std::string_view keyword(PartKind kind);
+
+struct Part {
+  std::string
+      name;  ///< unique; a wire without a name in the file gets one that no name can be ("wire 3")
+  PartKind kind = PartKind::resistor;
+  PointId from, to;  ///< for a battery: negative, positive terminal
+  Number value;      ///< ohm for resistor and lamp, volt for battery, otherwise 0
+  Number internal;   ///< ohm, battery only; 0: ideal
+  Span where;        ///< its name in the file
+};
+
+/// What a case does to one part.
+enum class SettingKind : std::uint8_t { open, closed, removed, shorted, value };
+
+struct Setting {
+  PartId part;
+  SettingKind kind = SettingKind::open;
+  Number value;  ///< with SettingKind::value: ohm, or volt for a battery
+};
+
+/// One way that the circuit is set. Every switch has a setting in every case.
+struct Case {
+  std::string label;  ///< "" where the file has neither case nor switch
+  std::vector<Setting> settings;
+};
+
+// What `find` can ask.
+// clang-format off
+struct CurrentThrough { PartId part; };
+struct VoltageAcross { PartId part; };
+struct VoltageBetween { PointId from, to; };
+struct PotentialAt { PointId point; };
+struct PowerIn { PartId part; };
+struct ResistanceBetween { PointId from, to; };
+struct ResistanceSeenBy { PartId battery; };
+// clang-format on
+
+using Question = std::variant<CurrentThrough, VoltageAcross, VoltageBetween, PotentialAt, PowerIn,
+                              ResistanceBetween, ResistanceSeenBy>;
+
+/// A hint to a drawing, in grid steps.
+struct PlaceHint {
+  PointId point;
+  Number x, y;
+};
+
+struct Problem {
+  std::string source_name;          ///< name of the text it was read from
+  std::string title;                ///< may be empty
+  std::vector<std::string> texts;   ///< a paragraph each
+  std::vector<std::string> points;  ///< names, by PointId
+  std::vector<Part> parts;          ///< by PartId
+  std::vector<Case> cases;          ///< never empty after reading
+  std::vector<Question> questions;  ///< empty: everything is asked for
+  std::optional<PointId> ground;    ///< where the file says so
+  int figures = 3;
+  std::vector<PlaceHint> places;
+
+  [[nodiscard]] const Part& part(PartId id) const { return parts.at(id.index); }
+  [[nodiscard]] const std::string& point(PointId id) const { return points.at(id.index); }
+};
+
+/// The question in the words of the circuit language: "current through E", "voltage from A to B".
+[[nodiscard]] std::string to_string(const Question& question, const Problem& problem);
+
+}  // namespace ohmfold

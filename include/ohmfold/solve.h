@@ -1,0 +1,30 @@
+// The way from a problem to its trace.
+#pragma once
+
+#include "ohmfold/problem.h"
+#include "ohmfold/trace.h"
+
+namespace ohmfold {
+
+struct SolveOptions {
+  /// Combine two parts in each step, not all parts of a chain or bundle at once.
+  bool pairs = false;
+  /// Most bits that the exact values of all parts together may take; beyond, only what is asked for
+  /// is found, and the laws are checked modulo random primes.
+  std::size_t most_bits = 20'000'000;
+};
+
+/// Solves every case: reduces, goes back, answers, checks. A case that contradicts itself says so
+/// in its place. Throws InternalError where a check fails: a wrong answer never leaves here. Cost:
+/// near linear in the parts for what reduces; for what is left, that of sparse elimination.
+[[nodiscard]] Trace solve(const Problem& problem, const SolveOptions& options = {});
+
+/// Only the reduction of one case of a problem, seen from its battery.
+[[nodiscard]] Reduction reduce_case(const Problem& problem, const Case& setting,
+                                    const SolveOptions& options = {});
+
+/// The current that `part` of the file carries, of a reduction that came down to one part
+/// (Stop::reduced): found along the part's own path, without the currents of the others.
+[[nodiscard]] Current current_through(const Reduction& reduction, PartId part);
+
+}  // namespace ohmfold

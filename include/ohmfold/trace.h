@@ -1,0 +1,203 @@
+// What the engine did, found and checked: the single product that every view, check and hint reads.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "ohmfold/fact.h"
+#include "ohmfold/network.h"
+#include "ohmfold/problem.h"
+
+namespace ohmfold {
+
+/// One recorded rewriting, as a view into the log that holds it.
+struct Step {
+  std::size_t number = 0;   ///< from 1
+  std::uint32_t stage = 0;  ///< from 1; all steps of a stage are seen in the same drawing
+  RuleName rule{};
+  std::span<const PartId> takes;    ///< parts that go
+  PartId makes;                     ///< the part that comes, or none
+  std::span<const PointId> merges;  ///< points that become one
+  PointId first, second;            ///< between which points (see Place)
+  std::span<const Fact> why;        ///< what judge recorded
+  Formula formula{};
+  Scope scope{};
+  std::array<Law, 2> back{};
+};
+
+/// The steps in flat arrays: no allocation for each step, so that a million of them fit.
+class StepLog {
+ public:
+  [[nodiscard]] std::size_t size() const { return records_.size(); }
+  [[nodiscard]] bool empty() const { return records_.empty(); }
+  /// Requires index < size(). The view is good as long as the log is not changed.
+  [[nodiscard]] Step operator[](std::size_t index) const;
+  void append(RuleName rule, std::uint32_t stage, const Place& place, const Edit& edit,
+              PartId makes, const std::vector<Fact>& why);
+
+ private:
+  struct Record {
+    std::uint32_t takes_begin, merges_begin, why_begin, stage;
+    PointId first, second;
+    PartId makes;
+    RuleName rule;
+    Formula formula;
+    Scope scope;
+    std::array<Law, 2> back;
+  };
+  std::vector<Record> records_;
+  std::vector<PartId> takes_;
+  std::vector<PointId> merges_;
+  std::vector<Fact> why_;
+};
+
+/// Why reducing came to an end.
+enum class Stop : std::uint8_t {
+  reduced,          ///< one part is left between the terminals
+  bridge,           ///< more than one part is left and no rule fits
+  several_sources,  ///< more than one source is left
+  short_circuit,    ///< the terminals have become one point
+  open,             ///< nothing is left between the terminals
+  no_source,        ///< there is nothing to look from
+};
+
+/// A network reduced as far as the rules go, with every step on record.
+struct Reduction {
+  Network start;  ///< as the case sets it
+  Network end;    ///< after the last step; knows every part that ever was
+  StepLog steps;
+  Stop stop = Stop::no_source;
+  PartId source;             ///< the battery or port that it is seen from; none for several
+  PartId root;               ///< with Stop::reduced: the one part that is left
+  std::vector<PartId> left;  ///< living parts at the end, sources included
+};
+
+/// The network as it stands after the first `steps` steps. Cost: that of those steps.
+[[nodiscard]] Network replay(const Reduction& reduction, std::size_t steps);
+
+/// Why a quantity has no value.
+enum class Undetermined : std::uint8_t {
+  ideal_loop,  ///< ideal wires (or ideal batteries) form a loop: any circulating current would do
+  floating,    ///< joined to nothing whose potential is known
+  no_path,     ///< no path of resistors joins the two points
+  taken_out,   ///< the case took this part out of the circuit
+  too_long,    ///< the network is so large that finding this value exactly is beyond the budget
+};
+
+/// A quantity, or the reason why there is none.
+struct Reading {
+  std::optional<Quantity> value;
+  Undetermined why = Undetermined::too_long;  ///< where there is no value
+
+  Reading() = default;
+  // NOLINTBEGIN(google-explicit-constructor): a reading is a value or a reason
+  Reading(Quantity v) : value(std::move(v)) {}
+  Reading(Undetermined w) : why(w) {}
+  template <int V, int A>
+  Reading(const Measure<V, A>& measure) : value(Quantity(measure)) {}
+  // NOLINTEND(google-explicit-constructor)
+};
+
+/// What a return, or an answer, is about.
+enum class Subject : std::uint8_t { current, voltage, power, potential, resistance };
+
+/// One result of the way back: the law, of what, the value, and the parts it was found from.
+struct Return {
+  std::size_t number = 0;  ///< from 1
+  Law law{};
+  Subject subject{};
+  PartId part;    ///< of this part …
+  PointId point;  ///< … or at this point
+  Reading value;
+  std::vector<PartId> from;  ///< whose values were used
+  std::size_t step = 0;      ///< number of the step that it undoes, 0 where it undoes none
+};
+
+struct BranchResult {
+  PartId part;
+  Reading current, voltage, power;
+};
+struct NodeResult {
+  PointId point;
+  Reading potential;
+};
+
+struct Answer {
+  Question question;
+  Reading value;
+  /// The reduction that shows it, where that is not the main one: index into CaseTrace::further.
+  std::optional<std::size_t> shown_by;
+};
+
+enum class CheckLaw : std::uint8_t { step, current, voltage, ohm, power, node_voltage, resistance };
+
+/// One check that was made. In a large network one entry stands for all places of its law.
+struct Check {
+  CheckLaw law{};
+  bool holds = false;
+  std::size_t step = 0;      ///< CheckLaw::step: its number
+  PointId at;                ///< CheckLaw::current
+  std::vector<PartId> loop;  ///< CheckLaw::voltage
+  std::size_t places = 1;    ///< how many steps, points, loops or parts this entry covers
+  int primes = 0;            ///< 0: exact; otherwise modulo so many random primes of 61 bits
+  std::string detail;        ///< where it fails: item, remainder, and what it was compared with
+};
+
+enum class CautionKind : std::uint8_t { part_power, high_voltage, battery_current, short_circuit };
+
+struct Caution {
+  CautionKind kind{};
+  PartId part;
+  Quantity value;
+};
+
+enum class ContradictionKind : std::uint8_t {
+  battery_shorted,    ///< an ideal battery whose terminals an ideal wire joins
+  batteries_disagree  ///< ideal batteries (and wires) form a loop whose voltages do not sum to zero
+};
+
+/// A circuit that no currents and voltages can satisfy.
+struct Contradiction {
+  ContradictionKind kind{};
+  std::vector<PartId> loop;     ///< the ideal parts that form the loop, the battery first
+  std::vector<PointId> points;  ///< the points it runs through
+  Voltage remainder;            ///< what the voltages round the loop leave over
+};
+
+/// What kind of network a case is.
+enum class Kind : std::uint8_t {
+  series_parallel,
+  bridge,
+  several_sources,
+  no_source,
+  open_circuit
+};
+
+struct CaseTrace {
+  std::string name;
+  Kind kind = Kind::no_source;
+  std::optional<Contradiction> contradiction;  ///< where there is one, nothing below has been found
+  Reduction main;
+  std::vector<Reduction> further;     ///< for other questions about resistances
+  std::optional<Reading> equivalent;  ///< between the terminals of main.source
+  bool complete = true;               ///< false: too large to find every value
+  std::vector<Return> returns;
+  std::vector<BranchResult> branches;  ///< by PartId, the parts of the file
+  std::vector<NodeResult> nodes;       ///< by PointId, the points of the file
+  std::vector<Answer> answers;
+  std::vector<Check> checks;
+  std::vector<Caution> cautions;
+};
+
+struct Trace {
+  std::shared_ptr<const Problem> problem;
+  std::vector<CaseTrace> cases;
+
+  [[nodiscard]] bool has_contradiction() const;
+};
+
+}  // namespace ohmfold
