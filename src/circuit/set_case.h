@@ -1,0 +1,27 @@
+// From a problem and one of its cases to the network that the rules rewrite.
+#pragma once
+
+#include "ohmfold/network.h"
+#include "ohmfold/problem.h"
+
+namespace ohmfold {
+
+/// The network of a case: parts keep the ids of the file, points too. A resistor of 0 ohm is a
+/// wire.
+[[nodiscard]] Network set_case(const Problem& problem, const Case& setting);
+
+/// The resistors of a case between two points, every source lifted out with its internal
+/// resistance. A port, the part after those of the file, marks the two points.
+[[nodiscard]] Network resistors_between(const Problem& problem, const Case& setting, PointId first,
+                                        PointId second);
+
+/// What `battery` feeds: it is lifted out with its internal resistance and a port put in its place,
+/// and every other battery is replaced by its internal resistance. The port runs from the positive
+/// terminal to the negative one.
+[[nodiscard]] Network seen_by(const Problem& problem, const Case& setting, PartId battery);
+
+/// The point at 0 V: that of the file, else the negative terminal of the first battery, else the
+/// first point.
+[[nodiscard]] PointId ground_of(const Problem& problem);
+
+}  // namespace ohmfold

@@ -1,0 +1,72 @@
+// The log of steps, and the network as it stood after any of them.
+#include "ohmfold/trace.h"
+
+#include <algorithm>
+
+#include "ohmfold/error.h"
+
+namespace ohmfold {
+namespace {
+
+template <class T>
+std::span<const T> between(const std::vector<T>& pool, std::size_t begin, std::size_t end) {
+  return {pool.data() + begin, end - begin};
+}
+
+std::uint32_t size_of(std::size_t pool) {
+  ensure(pool < UINT32_MAX, "a log of more than four thousand million entries");
+  return static_cast<std::uint32_t>(pool);
+}
+
+}  // namespace
+
+void StepLog::append(RuleName rule, std::uint32_t stage, const Place& place, const Edit& edit,
+                     PartId makes, const std::vector<Fact>& why) {
+  records_.push_back({size_of(takes_.size()), size_of(merges_.size()), size_of(why_.size()), stage,
+                      place.first, place.second, makes, rule, edit.formula, edit.scope, edit.back});
+  takes_.insert(takes_.end(), edit.removes.begin(), edit.removes.end());
+  merges_.insert(merges_.end(), edit.merges.begin(), edit.merges.end());
+  why_.insert(why_.end(), why.begin(), why.end());
+}
+
+Step StepLog::operator[](std::size_t index) const {
+  const Record& at = records_[index];
+  const bool last = index + 1 == records_.size();
+  const std::size_t takes_end = last ? takes_.size() : records_[index + 1].takes_begin;
+  const std::size_t merges_end = last ? merges_.size() : records_[index + 1].merges_begin;
+  const std::size_t why_end = last ? why_.size() : records_[index + 1].why_begin;
+  return {index + 1,
+          at.stage,
+          at.rule,
+          between(takes_, at.takes_begin, takes_end),
+          at.makes,
+          between(merges_, at.merges_begin, merges_end),
+          at.first,
+          at.second,
+          between(why_, at.why_begin, why_end),
+          at.formula,
+          at.scope,
+          at.back};
+}
+
+Network replay(const Reduction& reduction, std::size_t steps) {
+  Network network = reduction.start;
+  for (std::size_t i = 0; i < steps; ++i) {
+    const Step step = reduction.steps[i];
+    Edit edit;
+    edit.removes.assign(step.takes.begin(), step.takes.end());
+    edit.merges.assign(step.merges.begin(), step.merges.end());
+    if (step.makes.exists()) {
+      edit.adds.push_back({step.first, step.second, reduction.end.resistance(step.makes)});
+    }
+    ensure(network.commit(edit) == step.makes, "a replayed step made another part");
+  }
+  return network;
+}
+
+bool Trace::has_contradiction() const {
+  return std::any_of(cases.begin(), cases.end(),
+                     [](const CaseTrace& c) { return c.contradiction.has_value(); });
+}
+
+}  // namespace ohmfold

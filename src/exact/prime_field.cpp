@@ -1,0 +1,78 @@
+// Random primes, residues of long numbers, and division modulo a prime.
+#include "exact/prime_field.h"
+
+#include <cln/numtheory.h>
+
+#include <random>
+
+#include "ohmfold/error.h"
+
+namespace ohmfold {
+namespace {
+
+cln::cl_I whole(std::uint64_t number) {
+  static_assert(sizeof(unsigned long long) == sizeof(std::uint64_t));
+  return {static_cast<unsigned long long>(number)};
+}
+
+}  // namespace
+
+PrimeField::PrimeField(std::uint64_t prime)
+    : prime_(prime),
+      reciprocal_(prime > kLeast ? static_cast<std::uint64_t>((static_cast<Wide>(1) << 124) / prime)
+                                 : 0) {
+  ensure(prime > kLeast && prime < kMost, "a prime outside the range");
+}
+
+PrimeField PrimeField::random() {
+  std::random_device entropy;
+  while (true) {
+    const std::uint64_t bits = (std::uint64_t{entropy()} << 32) | entropy();
+    const std::uint64_t candidate = kLeast + bits % kLeast;
+    const cln::cl_I prime = cln::nextprobprime(whole(candidate));
+    if (prime < whole(kMost)) return PrimeField(cln::cl_I_to_UQ(prime));
+  }
+}
+
+bool PrimeField::accepts(std::uint64_t prime) {
+  return prime > kLeast && prime < kMost && cln::isprobprime(whole(prime));
+}
+
+PrimeField::Value PrimeField::from(const cln::cl_I& whole_number) const {
+  return cln::cl_I_to_UQ(cln::mod(whole_number, whole(prime_)));
+}
+
+PrimeField::Value PrimeField::from(const Number& number) const {
+  const Value numerator = from(number.numerator());
+  return number.is_integer() ? numerator : divide(numerator, from(number.denominator()));
+}
+
+PrimeField::Value PrimeField::from(const Ratio& ratio) const {
+  return divide(from(ratio.p()), from(ratio.q()));
+}
+
+PrimeField::Value PrimeField::divide(Value a, Value b) const {
+  ensure(b != 0, "a division by zero modulo a prime");
+  // Euclid's algorithm: throughout, rest = factor * b modulo the prime.
+  Value rest = b;
+  Value factor = 1;
+  Value last_rest = prime_;
+  Value last_factor = 0;
+  while (rest != 1) {
+    const Value times = last_rest / rest;
+    const Value next_rest = last_rest - times * rest;
+    const Value next_factor = subtract(last_factor, multiply(times, factor));
+    last_rest = rest;
+    last_factor = factor;
+    rest = next_rest;
+    factor = next_factor;
+    ensure(rest != 0, "the modulus is no prime");
+  }
+  return multiply(a, factor);
+}
+
+std::string PrimeField::text(Value value) const {
+  return std::to_string(value) + " modulo " + std::to_string(prime_);
+}
+
+}  // namespace ohmfold

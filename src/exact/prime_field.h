@@ -1,0 +1,68 @@
+// Arithmetic modulo a random prime of 61 bits: large equations are checked with it in linear time.
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+#include "ohmfold/value.h"
+
+namespace ohmfold {
+
+/// The integers modulo a prime between 2^60 and 2^61. Values are residues from 0 to prime - 1.
+///
+/// A wrong equation between rationals of b bits holds modulo the prime only where the prime divides
+/// a number of about b bits: at most b/60 of the more than 10^16 primes in the range do. The prime
+/// is drawn from the system's entropy, so that no input can be made to fit it. The same chance is
+/// that of a division by zero where there is none among the rationals (InternalError).
+class PrimeField {
+ public:
+  using Value = std::uint64_t;
+
+  static constexpr std::uint64_t kLeast = std::uint64_t{1} << 60;
+  static constexpr std::uint64_t kMost = std::uint64_t{1} << 61;
+
+  /// Requires a prime between kLeast and kMost (of which only the range is checked).
+  explicit PrimeField(std::uint64_t prime);
+
+  /// A field of a random prime. Cost: some milliseconds at most.
+  [[nodiscard]] static PrimeField random();
+  /// Is this a (probable) prime between kLeast and kMost?
+  [[nodiscard]] static bool accepts(std::uint64_t prime);
+
+  [[nodiscard]] std::uint64_t prime() const { return prime_; }
+
+  /// The residue. Cost: linear in the bits.
+  [[nodiscard]] Value from(const cln::cl_I& whole) const;
+  /// Requires a denominator that the prime does not divide.
+  [[nodiscard]] Value from(const Number& number) const;
+  [[nodiscard]] Value from(const Ratio& ratio) const;
+
+  [[nodiscard]] Value add(Value a, Value b) const {
+    const Value sum = a + b;
+    return sum < prime_ ? sum : sum - prime_;
+  }
+  [[nodiscard]] Value subtract(Value a, Value b) const { return a < b ? a + (prime_ - b) : a - b; }
+  [[nodiscard]] Value multiply(Value a, Value b) const {
+    // Barrett's method: reciprocal_ is 2^124 / prime rounded down, so that `times` is the quotient
+    // or at most two less.
+    const Wide product = static_cast<Wide>(a) * b;
+    const auto head = static_cast<std::uint64_t>(product >> 60);
+    const auto times = static_cast<std::uint64_t>((static_cast<Wide>(head) * reciprocal_) >> 64);
+    std::uint64_t rest = static_cast<std::uint64_t>(product) - times * prime_;
+    if (rest >= prime_) rest -= prime_;
+    return rest < prime_ ? rest : rest - prime_;
+  }
+  /// Requires b other than zero (InternalError otherwise).
+  [[nodiscard]] Value divide(Value a, Value b) const;
+
+  /// "5 modulo 1152921504606847009", for reports.
+  [[nodiscard]] std::string text(Value value) const;
+
+ private:
+  __extension__ using Wide = unsigned __int128;
+
+  std::uint64_t prime_;
+  std::uint64_t reciprocal_;
+};
+
+}  // namespace ohmfold

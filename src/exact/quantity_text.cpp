@@ -1,0 +1,58 @@
+// Quantities as text: unit symbols, and the SI prefix that suits a rounded value.
+
+#include <array>
+
+#include "exact/rounded.h"
+#include "ohmfold/decimal.h"
+#include "ohmfold/error.h"
+
+namespace ohmfold {
+namespace {
+
+constexpr long kLowestPrefix = -4;  // pico, in steps of a thousand
+
+std::string_view prefix_symbol(long thousands, Letters letters) {
+  constexpr std::array<std::string_view, 8> kPrefixes{"p", "n", "µ", "m", "", "k", "M", "G"};
+  if (thousands == -2 && letters == Letters::ascii) return "u";
+  return kPrefixes.at(static_cast<std::size_t>(thousands - kLowestPrefix));
+}
+
+/// How many times a thousand goes into a number whose first digit has this power of ten; 0 where no
+/// prefix reaches so far.
+long suitable_prefix(long exponent) {
+  const long thousands = exponent >= 0 ? exponent / 3 : -((2 - exponent) / 3);
+  return thousands < kLowestPrefix || thousands > 3 ? 0 : thousands;
+}
+
+}  // namespace
+
+std::string_view symbol(Unit unit, Letters letters) {
+  switch (unit) {
+    case Unit::ohm:
+      return letters == Letters::unicode ? "Ω" : "ohm";
+    case Unit::volt:
+      return "V";
+    case Unit::ampere:
+      return "A";
+    case Unit::watt:
+      return "W";
+    case Unit::siemens:
+      return "S";
+  }
+  throw InternalError("a unit without a symbol");
+}
+
+std::string exact_text(const Quantity& quantity, Letters letters) {
+  return quantity.number.to_string().append(" ").append(symbol(quantity.unit, letters));
+}
+
+std::string rounded_text(const Quantity& quantity, int figures, Letters letters) {
+  const std::string_view unit = symbol(quantity.unit, letters);
+  if (quantity.number.is_zero()) return std::string("0 ").append(unit);
+  Rounded value = rounded(quantity.number, figures);
+  const long thousands = suitable_prefix(value.exponent);
+  value.exponent -= 3 * thousands;
+  return written(value).append(" ").append(prefix_symbol(thousands, letters)).append(unit);
+}
+
+}  // namespace ohmfold

@@ -1,0 +1,69 @@
+// Exact numbers in lowest terms, and ratios that are not kept so.
+
+#include "ohmfold/value.h"
+
+#include <cln/integer_io.h>
+#include <cln/malloc.h>
+
+#include <memory>
+
+#include "ohmfold/error.h"
+
+namespace ohmfold {
+namespace {
+
+std::string decimal_digits(const cln::cl_I& number) {
+  struct Release {
+    void operator()(char* text) const { cln::free_hook(text); }
+  };
+  const std::unique_ptr<char, Release> text(cln::print_integer_to_string(10, number));
+  return text.get();
+}
+
+}  // namespace
+
+Number Number::quotient(const cln::cl_I& numerator, const cln::cl_I& denominator) {
+  ensure(!cln::zerop(denominator), "a denominator is zero");
+  return Number(cln::cl_RA(numerator) / cln::cl_RA(denominator));
+}
+
+bool Number::is_integer() const {
+  return cln::equal(denominator(), 1);
+}
+
+std::size_t Number::bits() const {
+  return cln::integer_length(numerator()) + cln::integer_length(denominator());
+}
+
+std::string Number::to_string() const {
+  std::string text = decimal_digits(numerator());
+  if (!is_integer()) text.append("/").append(decimal_digits(denominator()));
+  return text;
+}
+
+Number operator/(const Number& a, const Number& b) {
+  ensure(!b.is_zero(), "a division by zero");
+  return Number(a.value_ / b.value_);
+}
+
+Number abs(const Number& number) {
+  return number.is_negative() ? -number : number;
+}
+
+std::size_t Ratio::bits() const {
+  return cln::integer_length(p_) + cln::integer_length(q_);
+}
+
+Ratio Ratio::series(const Ratio& a, const Ratio& b) {
+  // Like denominators are kept: a long chain of decimals stays short.
+  if (cln::equal(a.q_, b.q_)) return {a.p_ + b.p_, a.q_};
+  return {a.p_ * b.q_ + b.p_ * a.q_, a.q_ * b.q_};
+}
+
+Ratio Ratio::parallel(const Ratio& a, const Ratio& b) {
+  ensure(!a.is_zero() && !b.is_zero(), "a parallel combination with zero ohm");
+  if (cln::equal(a.p_, b.p_)) return {a.p_, a.q_ + b.q_};
+  return {a.p_ * b.p_, a.p_ * b.q_ + b.p_ * a.q_};
+}
+
+}  // namespace ohmfold
