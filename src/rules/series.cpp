@@ -1,0 +1,222 @@
+// Resistors in series: a chain with nothing else joined between its parts carries one current.
+#include <algorithm>
+
+#include "exact/combine.h"
+#include "rules/rules.h"
+#include "rules/visited.h"
+
+namespace ohmfold {
+namespace {
+
+bool is_resistor(const Network& network, PartId part) {
+  return network.kind(part) == ElementKind::resistor;
+}
+
+// The part beyond `part` at `point`, if exactly two ends are joined there and both are of
+// resistors.
+PartId next_in_chain(const Network& network, PartId part, PointId point) {
+  PartId next;
+  if (network.degree(point) != 2) return next;
+  network.for_each_at(point, [&](PartId other) {
+    if (other != part && is_resistor(network, other)) next = other;
+  });
+  return next;
+}
+
+// A chain from end to end: parts in order, and the points between which it lies.
+struct Chain {
+  std::vector<PartId> parts;
+  PointId first, second;
+  bool closes = false;  // it comes back to the part where it began
+};
+
+// Walks from `part` through `point` as far as the chain goes; appends the parts passed and returns
+// the point where it ends.
+PointId walk(const Network& network, PartId part, PointId point, std::vector<PartId>& passed) {
+  const PartId start = part;
+  for (PartId next = next_in_chain(network, part, point); next.exists() && next != start;
+       next = next_in_chain(network, part, point)) {
+    passed.push_back(next);
+    point = network.across(next, point);
+    part = next;
+  }
+  return point;
+}
+
+// The maximal chain through `part`, a resistor.
+Chain chain_through(const Network& network, PartId part) {
+  Chain chain;
+  chain.first = walk(network, part, network.from(part), chain.parts);
+  std::reverse(chain.parts.begin(), chain.parts.end());
+  chain.parts.push_back(part);
+  if (chain.parts.size() > 1 && chain.first == network.to(part) &&
+      next_in_chain(network, part, network.to(part)).exists()) {
+    chain.closes = true;
+    chain.second = chain.first;
+    return chain;
+  }
+  chain.second = walk(network, part, network.to(part), chain.parts);
+  chain.closes = chain.first == chain.second;
+  return chain;
+}
+
+// Turned so that its first part in file order runs along it.
+void orient(const Network& network, Chain& chain) {
+  const PartId earliest = *std::min_element(chain.parts.begin(), chain.parts.end());
+  PointId at = chain.first;
+  for (const PartId part : chain.parts) {
+    if (part == earliest) break;
+    at = network.across(part, at);
+  }
+  if (network.from(earliest) == at) return;
+  std::reverse(chain.parts.begin(), chain.parts.end());
+  std::swap(chain.first, chain.second);
+}
+
+// Why two neighbours in a place are not in series: what else is joined where they meet.
+Fact why_apart(const Network& network, PartId first, PartId second) {
+  PointId shared;
+  for (const PointId point : {network.from(first), network.to(first)}) {
+    if (point == network.from(second) || point == network.to(second)) shared = point;
+  }
+  if (!shared.exists()) return ShareNoPoint{first, second};
+  Fact fact = ChainCloses{first, shared};
+  network.for_each_at(shared, [&](PartId other) {
+    if (other == first || other == second) return;
+    if (is_source(network.kind(other))) {
+      fact = SourceBetween{other, shared};
+    } else if (!std::holds_alternative<SourceBetween>(fact)) {
+      fact = AlsoMeets{other, shared};
+    }
+  });
+  return fact;
+}
+
+// The stretch of a chain that the place names, and the points it lies between.
+Chain stretch_of(const Network& network, const Chain& chain, const Place& place) {
+  Visited named(place.parts.size());
+  for (const PartId part : place.parts) named.insert(part.index);
+  std::size_t begin = chain.parts.size(), end = 0;
+  for (std::size_t i = 0; i < chain.parts.size(); ++i) {
+    if (named.insert(chain.parts[i].index)) continue;
+    begin = std::min(begin, i);
+    end = i + 1;
+  }
+  Chain stretch;
+  PointId at = chain.first;
+  for (std::size_t i = 0; i < end; ++i) {
+    if (i == begin) stretch.first = at;
+    if (i >= begin) stretch.parts.push_back(chain.parts[i]);
+    at = network.across(chain.parts[i], at);
+  }
+  stretch.second = at;
+  orient(network, stretch);
+  return stretch;
+}
+
+// The parts of a chain and the points it lies between, wherever they are kept.
+struct ChainView {
+  const std::vector<PartId>& parts;
+  PointId first, second;
+};
+
+Verdict facts_along(const Network& network, const ChainView& chain) {
+  Verdict verdict{true, {}};
+  verdict.facts.reserve(chain.parts.size() - 1);
+  PointId at = chain.first;
+  for (std::size_t i = 0; i + 1 < chain.parts.size(); ++i) {
+    at = network.across(chain.parts[i], at);
+    verdict.facts.emplace_back(MeetOnlyAt{chain.parts[i], chain.parts[i + 1], at});
+  }
+  return verdict;
+}
+
+// Does the place name an open chain as find does, in order and with its two points?
+bool is_listed_chain(const Network& network, const Place& place) {
+  if (place.parts.size() < 2 || !place.first.exists() || place.first == place.second) return false;
+  PointId at = place.first;
+  for (std::size_t i = 0; i < place.parts.size(); ++i) {
+    const PartId part = place.parts[i];
+    if (!is_resistor(network, part)) return false;
+    if (network.from(part) != at && network.to(part) != at) return false;
+    if (i > 0 && (network.degree(at) != 2 || part == place.parts[i - 1])) return false;
+    at = network.across(part, at);
+  }
+  return at == place.second;
+}
+
+// Series means one current: parts of one chain are in series even with others of it between them.
+Verdict judge(const Network& network, const Place& place) {
+  if (is_listed_chain(network, place)) {
+    return facts_along(network, {place.parts, place.first, place.second});
+  }
+  if (place.parts.size() < 2) return {false, {TooFewParts{}}};
+  for (const PartId part : place.parts) {
+    if (!is_resistor(network, part)) return {false, {NotAResistor{part}}};
+  }
+  const Chain chain = chain_through(network, place.parts.front());
+  Visited in_chain(chain.parts.size());
+  for (const PartId part : chain.parts) in_chain.insert(part.index);
+  for (std::size_t i = 1; i < place.parts.size(); ++i) {
+    if (in_chain.insert(place.parts[i].index)) {
+      return {false, {why_apart(network, place.parts[i - 1], place.parts[i])}};
+    }
+  }
+  if (chain.closes && chain.parts.size() == place.parts.size()) {
+    return {false, {ChainCloses{chain.parts.front(), chain.first}}};
+  }
+  const Chain stretch = stretch_of(network, chain, place);
+  return facts_along(network, {stretch.parts, stretch.first, stretch.second});
+}
+
+std::vector<Place> find(const Network& network, const Frontier& frontier) {
+  std::vector<Place> places;
+  Visited visited(frontier.points.size());
+  for (const PointId point : frontier.points) {
+    if (network.degree(point) != 2) continue;
+    PartId part;
+    network.for_each_at(point, [&](PartId other) { part = other; });
+    if (!is_resistor(network, part) || !next_in_chain(network, part, point).exists()) continue;
+    if (!visited.insert(part.index)) continue;
+    Chain chain = chain_through(network, part);
+    for (const PartId each : chain.parts) visited.insert(each.index);
+    if (chain.closes) continue;
+    orient(network, chain);
+    places.push_back({std::move(chain.parts), chain.first, chain.second});
+  }
+  return places;
+}
+
+Edit combined(const Network& network, const ChainView& chain) {
+  Edit edit;
+  edit.removes = chain.parts;
+  edit.adds.push_back({chain.first, chain.second, Ratio()});
+  Ratio& sum = edit.adds.front().resistance;
+  if (chain.parts.size() == 2) {
+    sum = Ratio::series(network.resistance(chain.parts[0]), network.resistance(chain.parts[1]));
+  } else {
+    std::vector<Ratio> resistances;
+    resistances.reserve(chain.parts.size());
+    for (const PartId part : chain.parts) resistances.push_back(network.resistance(part));
+    sum = combine_series(std::move(resistances));
+  }
+  edit.formula = Formula::sum;
+  edit.back = {Law::same_current, Law::ohm_voltage};
+  return edit;
+}
+
+Edit apply(const Network& network, const Place& place) {
+  if (is_listed_chain(network, place)) {
+    return combined(network, {place.parts, place.first, place.second});
+  }
+  const Chain stretch = stretch_of(network, chain_through(network, place.parts.front()), place);
+  return combined(network, {stretch.parts, stretch.first, stretch.second});
+}
+
+}  // namespace
+
+Rule series_rule() {
+  return {RuleName::series, Tier::combine, find, judge, apply};
+}
+
+}  // namespace ohmfold
