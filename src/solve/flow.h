@@ -1,0 +1,49 @@
+// Currents and voltages of all parts, over the rationals or modulo a prime.
+#pragma once
+
+#include <vector>
+
+#include "ohmfold/error.h"
+#include "ohmfold/network.h"
+#include "ohmfold/value.h"
+
+namespace ohmfold {
+
+/// Arithmetic with exact rationals, in the form that Flow and its algorithms expect of a field.
+struct ExactField {
+  using Value = Number;
+
+  [[nodiscard]] Number from(const Number& number) const { return number; }
+  [[nodiscard]] Number from(const Ratio& ratio) const { return ratio.lowest_terms(); }
+  [[nodiscard]] Number add(const Number& a, const Number& b) const { return a + b; }
+  [[nodiscard]] Number subtract(const Number& a, const Number& b) const { return a - b; }
+  [[nodiscard]] Number multiply(const Number& a, const Number& b) const { return a * b; }
+  /// Requires b other than zero.
+  [[nodiscard]] Number divide(const Number& a, const Number& b) const { return a / b; }
+};
+
+/// What flows: for each part that ever was in a reduction, its current (from its first point to its
+/// second) and its voltage (first less second; for a source second less first).
+template <class Field>
+struct Flow {
+  std::vector<typename Field::Value> current, voltage;
+  std::vector<bool> open_share;  ///< its current is not determined (see ideal_currents.h)
+
+  Flow(const Field& field, std::size_t parts)
+      : current(parts, field.from(Number(0))),
+        voltage(parts, field.from(Number(0))),
+        open_share(parts, false) {}
+};
+
+/// The resistances of all parts that ever were, as elements of the field.
+template <class Field>
+std::vector<typename Field::Value> resistances(const Network& network, const Field& field) {
+  std::vector<typename Field::Value> values;
+  values.reserve(network.part_count());
+  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
+    values.push_back(field.from(network.resistance(PartId{i})));
+  }
+  return values;
+}
+
+}  // namespace ohmfold

@@ -1,0 +1,51 @@
+// The backward loop modulo random primes, for the checks.
+#include "solve/large.h"
+
+#include <algorithm>
+#include <iterator>
+
+#include "check/modular.h"
+#include "check/step.h"
+#include "exact/prime_field.h"
+#include "solve/ideal_currents.h"
+#include "solve/unfold.h"
+
+namespace ohmfold {
+namespace {
+
+// Three chances of one in more than 10^13 each that a wrong value of a million bits goes unseen.
+constexpr int kPrimes = 3;
+
+ModularSolution solution_modulo(const PrimeField& field, const Reduction& main,
+                                const Flow<ExactField>& left) {
+  Flow<PrimeField> flow(field, main.end.part_count());
+  for (const PartId part : main.left) {
+    flow.current[part.index] = field.from(left.current[part.index]);
+    flow.voltage[part.index] = field.from(left.voltage[part.index]);
+  }
+  unfold(main, field, resistances(main.end, field), flow, [](Law, PartId, const Step&) {});
+  std::vector<PartId> wires;
+  for (std::uint32_t i = 0; i < main.start.part_count(); ++i) {
+    if (is_wire(main.start.kind(PartId{i}))) wires.push_back(PartId{i});
+  }
+  find_ideal_currents(main.start, ideal_forest(main.start, wires), field, flow);
+  flow.current.resize(main.start.part_count());
+  flow.voltage.resize(main.start.part_count());
+  return {field.prime(), std::move(flow.current), std::move(flow.voltage)};
+}
+
+}  // namespace
+
+std::vector<Check> check_large(const CaseTrace& result, const Flow<ExactField>& left) {
+  std::vector<Check> checks = check_steps(result.main);
+  std::vector<ModularSolution> solutions;
+  for (int i = 0; i < kPrimes; ++i) {
+    solutions.push_back(solution_modulo(PrimeField::random(), result.main, left));
+  }
+  std::vector<Check> laws = check_modular(result.main, solutions);
+  checks.insert(checks.end(), std::make_move_iterator(laws.begin()),
+                std::make_move_iterator(laws.end()));
+  return checks;
+}
+
+}  // namespace ohmfold

@@ -1,0 +1,119 @@
+// Points joined by ideal batteries are one node of the equations, each point at its own offset.
+#include "solve/node_voltage.h"
+
+#include <unordered_map>
+
+#include "ohmfold/error.h"
+#include "solve/elimination.h"
+#include "solve/ideal_currents.h"
+
+namespace ohmfold {
+namespace {
+
+// A part that is left, as the node equations see it: it raises the potential from its first point
+// to its second by `emf` less what its resistance takes.
+struct Drive {
+  Number emf;
+  Number resistance;  // 0: ideal
+};
+
+class NodeVoltage {
+ public:
+  NodeVoltage(const Reduction& reduction, Flow<ExactField>& flow)
+      : network_(reduction.end), left_(reduction.left), flow_(flow) {}
+
+  bool run() {
+    std::vector<PartId> ideal;
+    for (const PartId part : left_) {
+      if (drive(part).resistance.is_zero()) ideal.push_back(part);
+    }
+    const IdealForest forest = ideal_forest(network_, ideal);
+    number_nodes(forest);
+    if (!solve_nodes()) return false;
+    for (const PartId part : left_) find_flow(part);
+    find_ideal_currents(network_, forest, ExactField{}, flow_);
+    return true;
+  }
+
+ private:
+  [[nodiscard]] Drive drive(PartId part) const {
+    switch (network_.kind(part)) {
+      case ElementKind::battery: {
+        const BatteryData& data = network_.battery(part);
+        return {data.emf.number, data.internal.number};
+      }
+      case ElementKind::port:
+        return {Number(-1), Number(0)};
+      default:
+        return {Number(0), network_.resistance(part).lowest_terms()};
+    }
+  }
+
+  // A node for each tree of ideal parts, and one for each point without any.
+  void number_nodes(const IdealForest& forest) {
+    for (const auto& branch : forest.branches) {
+      const std::uint32_t node = node_of(branch.above);
+      const Number emf = drive(branch.part).emf;
+      const bool rises = network_.from(branch.part) == branch.above;
+      const Number above = offset_[branch.above.index];
+      node_[branch.below.index] = node;
+      offset_[branch.below.index] = rises ? above + emf : above - emf;
+    }
+    for (const PartId part : left_) {
+      node_of(network_.from(part));
+      node_of(network_.to(part));
+    }
+  }
+
+  std::uint32_t node_of(PointId point) {
+    const auto [at, is_new] = node_.try_emplace(point.index, nodes_);
+    if (is_new) ++nodes_;
+    return at->second;
+  }
+
+  bool solve_nodes() {
+    NodeEquations equations(nodes_);
+    for (const PartId part : left_) {
+      const Drive d = drive(part);
+      if (d.resistance.is_zero()) continue;
+      const PointId first = network_.from(part);
+      const PointId second = network_.to(part);
+      const Conductance g{Number(1) / d.resistance};
+      const Voltage driving{offset_[first.index] - offset_[second.index] + d.emf};
+      equations.join(node_[first.index], node_[second.index], g);
+      equations.bring(node_[first.index], -(driving * g));
+      equations.bring(node_[second.index], driving * g);
+    }
+    auto solution = equations.solve(kMostNodeWork);
+    if (!solution) return false;
+    potential_ = std::move(*solution);
+    return true;
+  }
+
+  [[nodiscard]] Number potential(PointId point) {
+    return potential_[node_[point.index]] + offset_[point.index];
+  }
+
+  void find_flow(PartId part) {
+    const Drive d = drive(part);
+    const Number drop = potential(network_.from(part)) - potential(network_.to(part));
+    flow_.voltage[part.index] = is_source(network_.kind(part)) ? -drop : drop;
+    if (!d.resistance.is_zero()) flow_.current[part.index] = (drop + d.emf) / d.resistance;
+  }
+
+  const Network& network_;
+  const std::vector<PartId>& left_;
+  Flow<ExactField>& flow_;
+  std::unordered_map<std::uint32_t, std::uint32_t> node_;  // by point
+  std::unordered_map<std::uint32_t, Number> offset_;       // by point: above its node's potential
+  std::uint32_t nodes_ = 0;
+  std::vector<Number> potential_;  // by node
+};
+
+}  // namespace
+
+bool solve_by_node_voltage(const Reduction& reduction, Flow<ExactField>& flow) {
+  return NodeVoltage(reduction, flow).run();
+}
+
+}  // namespace ohmfold

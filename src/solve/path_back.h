@@ -1,0 +1,30 @@
+// The current of one part, along its own path through the steps, without those of the others.
+#pragma once
+
+#include <optional>
+
+#include "ohmfold/trace.h"
+
+namespace ohmfold {
+
+/// For a reduction that came down to one part.
+///
+/// With every resistance kept as a pair P/Q that is not in lowest terms, the way back needs no
+/// division: a part carries E k Q / (P0 + r Q0), where P0/Q0 is the whole network, k is 1 for it, k
+/// grows by Q/Qa into each part a of a series step and by P/Pa into each part of a parallel step
+/// (whole numbers, both).
+class PathBack {
+ public:
+  /// Requires Stop::reduced from a battery; keeps a reference. Cost: one walk over the steps.
+  explicit PathBack(const Reduction& reduction);
+
+  /// The current through a part; nothing for an ideal wire, whose current follows from others.
+  /// Cost: the part's path, and one reduction to lowest terms.
+  [[nodiscard]] std::optional<Current> current(PartId part) const;
+
+ private:
+  const Reduction& reduction_;
+  std::vector<std::uint32_t> taken_by_;  ///< by part: index of the step that took it
+};
+
+}  // namespace ohmfold

@@ -1,0 +1,159 @@
+// Stages of rewriting, and why they came to an end.
+#include "solve/reduce.h"
+
+#include <algorithm>
+
+#include "circuit/blocks.h"
+#include "ohmfold/error.h"
+#include "ohmfold/rule.h"
+
+namespace ohmfold {
+namespace {
+
+// The place cut into twos: (a b) (c d) …; what is over waits for the next stage.
+std::vector<Place> in_pairs(const Network& network, const Place& place, RuleName name) {
+  std::vector<Place> pairs;
+  PointId at = place.first;
+  for (std::size_t i = 0; i + 1 < place.parts.size(); i += 2) {
+    Place pair{{place.parts[i], place.parts[i + 1]}, place.first, place.second};
+    if (name == RuleName::series) {
+      pair.first = at;
+      at = network.across(pair.parts[1], network.across(pair.parts[0], at));
+      pair.second = at;
+    }
+    pairs.push_back(std::move(pair));
+  }
+  return pairs;
+}
+
+struct Candidate {
+  PartId earliest;  // of the place's parts, in file order
+  const Rule* rule;
+  Place place;
+};
+
+Candidate candidate(const Rule& rule, Place place) {
+  const PartId earliest = *std::min_element(place.parts.begin(), place.parts.end());
+  return {earliest, &rule, std::move(place)};
+}
+
+class Reducer {
+ public:
+  Reducer(Network start, bool pairs) : pairs_(pairs) {
+    result_.end = start;
+    result_.start = std::move(start);
+  }
+
+  Reduction run() {
+    clean_up();
+    combine();
+    conclude();
+    return std::move(result_);
+  }
+
+ private:
+  Network& network() { return result_.end; }
+
+  void clean_up() {
+    ++stage_;
+    for (const Rule& rule : all_rules()) {
+      if (rule.tier != Tier::clean_up) continue;
+      for (const Place& place : rule.find(network(), whole(network()))) apply(rule, place);
+    }
+    if (result_.steps.empty()) --stage_;
+  }
+
+  void combine() {
+    Frontier frontier = whole(network());
+    while (true) {
+      const std::vector<Candidate> candidates = visible(frontier);
+      if (candidates.empty()) return;
+      ++stage_;
+      next_ = Frontier{};
+      for (const Candidate& one : candidates) apply(*one.rule, one.place);
+      frontier = std::move(next_);
+    }
+  }
+
+  // All places of today's drawing, in file order. No two of them share a part: what hangs loose is
+  // gone, and a part with a twin has a third part, or a source, at each of its ends.
+  std::vector<Candidate> visible(const Frontier& frontier) {
+    std::vector<Candidate> candidates;
+    for (const Rule& rule : all_rules()) {
+      if (rule.tier != Tier::combine) continue;
+      for (Place& place : rule.find(network(), frontier)) {
+        if (!pairs_) {
+          candidates.push_back(candidate(rule, std::move(place)));
+          continue;
+        }
+        for (Place& pair : in_pairs(network(), place, rule.name)) {
+          candidates.push_back(candidate(rule, std::move(pair)));
+        }
+      }
+    }
+    std::sort(candidates.begin(), candidates.end(),
+              [](const Candidate& a, const Candidate& b) { return a.earliest < b.earliest; });
+    return candidates;
+  }
+
+  void apply(const Rule& rule, const Place& place) {
+    const Verdict verdict = rule.judge(network(), place);
+    ensure(verdict.allowed, "a rule found a place that it does not allow");
+    const Edit edit = rule.apply(network(), place);
+    const PartId made = network().commit(edit);
+    Place recorded{{}, place.first, place.second};
+    if (made.exists()) recorded = {{}, network().from(made), network().to(made)};
+    result_.steps.append(rule.name, stage_, recorded, edit, made, verdict.facts);
+    if (!made.exists()) return;
+    next_.parts.push_back(made);
+    next_.points.push_back(network().from(made));
+    next_.points.push_back(network().to(made));
+  }
+
+  void conclude() {
+    std::vector<PartId> sources;
+    std::vector<PartId> others;
+    const Network& end = result_.end;
+    for (std::uint32_t i = 0; i < end.part_count(); ++i) {
+      const PartId part{i};
+      if (!end.is_alive(part)) continue;
+      result_.left.push_back(part);
+      (is_source(end.kind(part)) ? sources : others).push_back(part);
+    }
+    if (sources.empty()) {
+      result_.stop = Stop::no_source;
+      return;
+    }
+    if (sources.size() == 1) result_.source = sources.front();
+    if (others.empty() && none_fed(sources)) {
+      result_.stop = Stop::open;
+    } else if (sources.size() > 1) {
+      result_.stop = Stop::several_sources;
+    } else if (end.from(result_.source) == end.to(result_.source)) {
+      result_.stop = Stop::short_circuit;
+    } else if (others.size() == 1) {
+      result_.stop = Stop::reduced;
+      result_.root = others.front();
+    } else {
+      result_.stop = Stop::bridge;
+    }
+  }
+
+  [[nodiscard]] bool none_fed(const std::vector<PartId>& sources) const {
+    const std::vector<bool> fed = fed_by_source(result_.end, sources);
+    return std::find(fed.begin(), fed.end(), true) == fed.end();
+  }
+
+  bool pairs_;
+  Reduction result_;
+  Frontier next_;
+  std::uint32_t stage_ = 0;
+};
+
+}  // namespace
+
+Reduction reduce(Network start, bool pairs) {
+  return Reducer(std::move(start), pairs).run();
+}
+
+}  // namespace ohmfold

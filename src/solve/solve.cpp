@@ -1,0 +1,177 @@
+// A case from its settings to its checked trace.
+#include "ohmfold/solve.h"
+
+#include <algorithm>
+
+#include "check/check.h"
+#include "check/step.h"
+#include "circuit/set_case.h"
+#include "ohmfold/error.h"
+#include "solve/answers.h"
+#include "solve/cautions.h"
+#include "solve/contradiction.h"
+#include "solve/drive.h"
+#include "solve/large.h"
+#include "solve/node_voltage.h"
+#include "solve/reduce.h"
+#include "solve/results.h"
+
+namespace ohmfold {
+namespace {
+
+bool has_battery(const Network& network) {
+  return !network.batteries().empty();
+}
+
+Kind kind_of(const Reduction& main, bool battery) {
+  if (!battery) return Kind::no_source;
+  switch (main.stop) {
+    case Stop::reduced:
+    case Stop::short_circuit:
+      return Kind::series_parallel;
+    case Stop::bridge:
+      return Kind::bridge;
+    case Stop::several_sources:
+      return Kind::several_sources;
+    case Stop::open:
+      return Kind::open_circuit;
+    case Stop::no_source:
+      return Kind::no_source;
+  }
+  return Kind::no_source;
+}
+
+class CaseSolver {
+ public:
+  CaseSolver(const Problem& problem, const Case& setting, const SolveOptions& options)
+      : problem_(problem), setting_(setting), options_(options) {
+    result_.name = setting.label;
+  }
+
+  CaseTrace run() {
+    Network start = set_case(problem_, setting_);
+    result_.contradiction = find_contradiction(start);
+    if (result_.contradiction) {
+      result_.main.start = std::move(start);
+      return std::move(result_);
+    }
+    const bool battery = has_battery(start);
+    result_.main =
+        reduce(battery ? std::move(start) : without_battery(std::move(start)), options_.pairs);
+    result_.kind = kind_of(result_.main, battery);
+    battery ? solve_driven() : solve_undriven();
+    demand_that_checks_hold();
+    return std::move(result_);
+  }
+
+ private:
+  // Without a battery, the first resistance that is asked for is the point of the case.
+  Network without_battery(Network start) const {
+    for (const Question& question : problem_.questions) {
+      if (const auto* asked = std::get_if<ResistanceBetween>(&question)) {
+        return resistors_between(problem_, setting_, asked->from, asked->to);
+      }
+    }
+    return start;
+  }
+
+  void solve_undriven() {
+    if (result_.main.source.exists()) result_.equivalent = port_resistance(result_.main);
+    const PointPotentials points = fill_in_nothing(problem_, result_);
+    answer(problem_, setting_, options_, &points, result_);
+    result_.checks = check_case(problem_, result_);
+  }
+
+  void solve_driven() {
+    Flow<ExactField> flow(ExactField{}, result_.main.end.part_count());
+    const bool found = drive(flow);
+    find_equivalent(found, flow);
+    result_.complete = found && within_budget(flow);
+    if (result_.complete) {
+      const PointPotentials points = fill_in_results(problem_, flow, result_);
+      answer(problem_, setting_, options_, &points, result_);
+      result_.cautions = cautions_of(result_);
+      result_.checks = check_case(problem_, result_);
+    } else {
+      answer(problem_, setting_, options_, nullptr, result_);
+      result_.checks = found ? check_large(result_, flow) : check_steps(result_.main);
+    }
+  }
+
+  bool drive(Flow<ExactField>& flow) {
+    if (result_.main.stop == Stop::bridge || result_.main.stop == Stop::several_sources) {
+      return solve_by_node_voltage(result_.main, flow);
+    }
+    drive_left(result_.main, flow);
+    return true;
+  }
+
+  void find_equivalent(bool found, const Flow<ExactField>& flow) {
+    const Reduction& main = result_.main;
+    switch (main.stop) {
+      case Stop::reduced:
+        result_.equivalent = Resistance{main.end.resistance(main.root).lowest_terms()};
+        return;
+      case Stop::short_circuit:
+        result_.equivalent = Resistance{};
+        return;
+      case Stop::open:
+        result_.equivalent = Undetermined::no_path;
+        return;
+      case Stop::bridge: {
+        const Current current{found ? flow.current[main.source.index] : Number(0)};
+        if (!found) {
+          result_.equivalent = Undetermined::too_long;
+        } else if (current.is_zero()) {  // a battery of 0 V tells nothing of what it feeds
+          result_.equivalent =
+              port_resistance(reduce(seen_by(problem_, setting_, main.source), options_.pairs));
+        } else {
+          result_.equivalent = Voltage{flow.voltage[main.source.index]} / current;
+        }
+        return;
+      }
+      case Stop::several_sources:
+      case Stop::no_source:
+        return;
+    }
+  }
+
+  // All exact values together take about as many bits as the longest of those that are left, for
+  // each part.
+  [[nodiscard]] bool within_budget(const Flow<ExactField>& flow) const {
+    std::size_t longest = 1;
+    for (const PartId part : result_.main.left) {
+      longest = std::max(longest, flow.current[part.index].bits());
+      longest = std::max(longest, result_.main.end.resistance(part).bits());
+    }
+    return longest <= options_.most_bits / std::max<std::size_t>(1, problem_.parts.size());
+  }
+
+  void demand_that_checks_hold() const {
+    for (const Check& check : result_.checks) {
+      ensure(check.holds, "a check failed in case \"" + result_.name + "\": " + check.detail);
+    }
+  }
+
+  const Problem& problem_;
+  const Case& setting_;
+  const SolveOptions& options_;
+  CaseTrace result_;
+};
+
+}  // namespace
+
+Trace solve(const Problem& problem, const SolveOptions& options) {
+  Trace trace;
+  trace.problem = std::make_shared<const Problem>(problem);
+  for (const Case& setting : trace.problem->cases) {
+    trace.cases.push_back(CaseSolver(*trace.problem, setting, options).run());
+  }
+  return trace;
+}
+
+Reduction reduce_case(const Problem& problem, const Case& setting, const SolveOptions& options) {
+  return reduce(set_case(problem, setting), options.pairs);
+}
+
+}  // namespace ohmfold
