@@ -36,7 +36,7 @@ struct Rule {
   /// parts may be asked about.
   Verdict (*judge)(const Network&, const Place&);
   /// The change. Requires that judge allows the place.
-  Edit (*apply)(const Network&, const Place&);
+  Edit (*apply)(const Network&, Place);
 };
 
 /// All rules, in the order of their tiers.

@@ -34,9 +34,9 @@ std::vector<Place> find(const Network& network, const Frontier& frontier) {
   return places;
 }
 
-Edit apply(const Network& /*network*/, const Place& place) {
+Edit apply(const Network& /*network*/, Place place) {
   Edit edit;
-  edit.removes = place.parts;
+  edit.removes = std::move(place.parts);
   edit.back = {Law::zero_current, Law::voltage_loop};
   return edit;
 }

@@ -67,15 +67,15 @@ std::vector<Place> find(const Network& network, const Frontier& frontier) {
   return places;
 }
 
-Edit apply(const Network& network, const Place& place) {
+Edit apply(const Network& network, Place place) {
   Edit edit;
-  edit.removes = place.parts;
   for (const PartId part : place.parts) {
     edit.merges.push_back(network.from(part));
     edit.merges.push_back(network.to(part));
   }
   std::sort(edit.merges.begin(), edit.merges.end());
   edit.merges.erase(std::unique(edit.merges.begin(), edit.merges.end()), edit.merges.end());
+  edit.removes = std::move(place.parts);
   edit.back = {Law::zero_voltage, Law::current_cut};
   return edit;
 }

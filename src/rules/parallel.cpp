@@ -1,7 +1,7 @@
 // Resistors in parallel: joined to the same two points, they have one voltage.
 #include <algorithm>
 
-#include "exact/combine.h"
+#include "rules/combined.h"
 #include "rules/rules.h"
 #include "rules/visited.h"
 
@@ -37,6 +37,7 @@ std::vector<Place> find(const Network& network, const Frontier& frontier) {
     if (!network.is_alive(part) || !network.has_twin(part)) continue;
     if (network.kind(part) != ElementKind::resistor || !visited.insert(part.index)) continue;
     Place place;
+    place.parts.reserve(2);
     network.for_each_twin(part, [&](PartId twin) {
       if (network.kind(twin) != ElementKind::resistor) return;
       visited.insert(twin.index);
@@ -50,19 +51,11 @@ std::vector<Place> find(const Network& network, const Frontier& frontier) {
   return places;
 }
 
-Edit apply(const Network& network, const Place& place) {
-  Edit edit;
-  edit.removes = place.parts;
-  std::sort(edit.removes.begin(), edit.removes.end());
-  std::vector<Ratio> resistances;
-  resistances.reserve(place.parts.size());
-  for (const PartId part : edit.removes) resistances.push_back(network.resistance(part));
-  const PartId first = edit.removes.front();
-  edit.adds.push_back(
-      {network.from(first), network.to(first), combine_parallel(std::move(resistances))});
-  edit.formula = Formula::reciprocal_sum;
-  edit.back = {Law::same_voltage, Law::ohm_current};
-  return edit;
+Edit apply(const Network& network, Place place) {
+  std::sort(place.parts.begin(), place.parts.end());
+  const PartId first = place.parts.front();
+  return combined(network, std::move(place.parts), network.from(first), network.to(first),
+                  Formula::reciprocal_sum);
 }
 
 }  // namespace

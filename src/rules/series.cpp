@@ -1,7 +1,7 @@
 // Resistors in series: a chain with nothing else joined between its parts carries one current.
 #include <algorithm>
 
-#include "exact/combine.h"
+#include "rules/combined.h"
 #include "rules/rules.h"
 #include "rules/visited.h"
 
@@ -46,6 +46,7 @@ PointId walk(const Network& network, PartId part, PointId point, std::vector<Par
 // The maximal chain through `part`, a resistor.
 Chain chain_through(const Network& network, PartId part) {
   Chain chain;
+  chain.parts.reserve(4);
   chain.first = walk(network, part, network.from(part), chain.parts);
   std::reverse(chain.parts.begin(), chain.parts.end());
   chain.parts.push_back(part);
@@ -187,30 +188,12 @@ std::vector<Place> find(const Network& network, const Frontier& frontier) {
   return places;
 }
 
-Edit combined(const Network& network, const ChainView& chain) {
-  Edit edit;
-  edit.removes = chain.parts;
-  edit.adds.push_back({chain.first, chain.second, Ratio()});
-  Ratio& sum = edit.adds.front().resistance;
-  if (chain.parts.size() == 2) {
-    sum = Ratio::series(network.resistance(chain.parts[0]), network.resistance(chain.parts[1]));
-  } else {
-    std::vector<Ratio> resistances;
-    resistances.reserve(chain.parts.size());
-    for (const PartId part : chain.parts) resistances.push_back(network.resistance(part));
-    sum = combine_series(std::move(resistances));
+Edit apply(const Network& network, Place place) {
+  if (!is_listed_chain(network, place)) {
+    Chain stretch = stretch_of(network, chain_through(network, place.parts.front()), place);
+    place = {std::move(stretch.parts), stretch.first, stretch.second};
   }
-  edit.formula = Formula::sum;
-  edit.back = {Law::same_current, Law::ohm_voltage};
-  return edit;
-}
-
-Edit apply(const Network& network, const Place& place) {
-  if (is_listed_chain(network, place)) {
-    return combined(network, {place.parts, place.first, place.second});
-  }
-  const Chain stretch = stretch_of(network, chain_through(network, place.parts.front()), place);
-  return combined(network, {stretch.parts, stretch.first, stretch.second});
+  return combined(network, std::move(place.parts), place.first, place.second, Formula::sum);
 }
 
 }  // namespace

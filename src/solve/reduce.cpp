@@ -56,9 +56,10 @@ class Reducer {
 
   void clean_up() {
     ++stage_;
+    const Frontier frontier = whole(network());  // all that is there; nothing is made meanwhile
     for (const Rule& rule : all_rules()) {
       if (rule.tier != Tier::clean_up) continue;
-      for (const Place& place : rule.find(network(), whole(network()))) apply(rule, place);
+      for (Place& place : rule.find(network(), frontier)) apply(rule, std::move(place));
     }
     if (result_.steps.empty()) --stage_;
   }
@@ -66,11 +67,11 @@ class Reducer {
   void combine() {
     Frontier frontier = whole(network());
     while (true) {
-      const std::vector<Candidate> candidates = visible(frontier);
+      std::vector<Candidate> candidates = visible(frontier);
       if (candidates.empty()) return;
       ++stage_;
       next_ = Frontier{};
-      for (const Candidate& one : candidates) apply(*one.rule, one.place);
+      for (Candidate& one : candidates) apply(*one.rule, std::move(one.place));
       frontier = std::move(next_);
     }
   }
@@ -96,12 +97,12 @@ class Reducer {
     return candidates;
   }
 
-  void apply(const Rule& rule, const Place& place) {
+  void apply(const Rule& rule, Place place) {
     const Verdict verdict = rule.judge(network(), place);
     ensure(verdict.allowed, "a rule found a place that it does not allow");
-    const Edit edit = rule.apply(network(), place);
-    const PartId made = network().commit(edit);
     Place recorded{{}, place.first, place.second};
+    const Edit edit = rule.apply(network(), std::move(place));
+    const PartId made = network().commit(edit);
     if (made.exists()) recorded = {{}, network().from(made), network().to(made)};
     result_.steps.append(rule.name, stage_, recorded, edit, made, verdict.facts);
     if (!made.exists()) return;
