@@ -1,0 +1,110 @@
+// What is known of a circuit file while it is read: the problem so far, and the names that can be
+// looked up only when the whole file is known.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <unordered_set>
+#include <vector>
+
+#include "language/findings.h"
+#include "language/line_reader.h"
+#include "language/name_table.h"
+#include "ohmfold/problem.h"
+
+namespace ohmfold {
+
+/// Where a point came into being, and how many ends of parts are there.
+struct PointUse {
+  std::uint32_t ends = 0;
+  PartId part;
+  Span where;
+};
+
+/// What `find` asks, before the names are looked up.
+enum class Asked : std::uint8_t {
+  current_through,
+  voltage_across,
+  voltage_between,
+  potential_at,
+  power_in,
+  resistance_between,
+  resistance_seen_by
+};
+
+struct DraftQuestion {
+  Asked asked{};
+  Token first, second;
+};
+
+/// An item of a case. The value is read when the part is known, since its kind decides the unit.
+struct DraftSetting {
+  Token part;
+  SettingKind kind{};
+  std::vector<Token> value;
+};
+
+struct DraftCase {
+  Token label;
+  std::vector<DraftSetting> settings;
+};
+
+struct DraftPlace {
+  Token point;
+  Number x, y;
+};
+
+/// Names and words refer to the bytes of the source.
+struct Draft {
+  Problem problem;
+  Findings findings;
+
+  NameTable parts;             ///< numbers are PartIds
+  NameTable points;            ///< numbers are PointIds
+  std::vector<PointUse> uses;  ///< by PointId
+
+  std::vector<DraftQuestion> questions;
+  std::vector<DraftCase> cases;
+  std::vector<DraftPlace> places;
+  std::optional<Token> ground;
+  std::optional<Span> title, figures;  ///< where they were given
+  std::size_t unnamed_wires = 0;
+
+  /// Words on lines with an error that may have been meant to name parts or points: that they are
+  /// unknown is a consequence, and not said again.
+  std::unordered_set<std::string_view> broken;
+
+  void report(DiagnosticKind kind, Severity severity, const Span& where,
+              std::vector<std::string> arguments, std::string remedy = {},
+              std::optional<Span> other = {});
+};
+
+// Statements. Each reads one line after its keyword and adds to the draft only what is right.
+
+template <PartKind kKind>
+void read_part(LineReader& line, Draft& draft);
+void read_title(LineReader& line, Draft& draft);
+void read_text(LineReader& line, Draft& draft);
+void read_ground(LineReader& line, Draft& draft);
+void read_figures(LineReader& line, Draft& draft);
+void read_place(LineReader& line, Draft& draft);
+void read_question(LineReader& line, Draft& draft);
+void read_case(LineReader& line, Draft& draft);
+
+// When the whole file is known.
+
+/// The part or point of that name, or nothing and an error.
+std::optional<PartId> find_part(Draft& draft, const Token& name);
+std::optional<PointId> find_point(Draft& draft, const Token& name);
+
+/// "switch S", "wire 3": the part with its kind.
+[[nodiscard]] std::string with_kind(const Part& part);
+
+void settle_questions(Draft& draft);
+void settle_cases(Draft& draft);
+void settle_points(Draft& draft);
+void settle_whole(Draft& draft);
+
+}  // namespace ohmfold

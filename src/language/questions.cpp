@@ -1,0 +1,139 @@
+// The statement `find`: what is asked, and of which parts and points.
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "language/draft.h"
+#include "language/nearest.h"
+
+namespace ohmfold {
+namespace {
+
+/// A form of `find`: "voltage from P to Q" has quantity "voltage", the word "from" before its first
+/// name and "to" before its second.
+struct Form {
+  Asked asked;
+  std::string_view quantity, before_first, before_second;
+};
+
+constexpr std::array<Form, 7> kForms{{
+    {Asked::current_through, "current", "through", ""},
+    {Asked::voltage_across, "voltage", "across", ""},
+    {Asked::voltage_between, "voltage", "from", "to"},
+    {Asked::potential_at, "potential", "at", ""},
+    {Asked::power_in, "power", "in", ""},
+    {Asked::resistance_between, "resistance", "between", "and"},
+    {Asked::resistance_seen_by, "resistance", "seen", ""},
+}};
+
+constexpr std::array<std::string_view, 5> kQuantities{"current", "voltage", "potential", "power",
+                                                      "resistance"};
+/// Questions that this version cannot answer, by their first word.
+constexpr std::array<std::string_view, 3> kLaterQuestions{"thevenin", "norton", "maximum"};
+
+bool asks_of_points(Asked asked) {
+  return asked == Asked::voltage_between || asked == Asked::potential_at ||
+         asked == Asked::resistance_between;
+}
+
+/// A quantity that no form begins with: a question of a later version, or a slip.
+void fail_unknown_quantity(LineReader& line, const Token& quantity) {
+  constexpr std::string_view kChoices = "current, voltage, potential, power or resistance";
+  const bool later = std::find(kLaterQuestions.begin(), kLaterQuestions.end(), quantity.text) !=
+                     kLaterQuestions.end();
+  const std::string_view meant = nearest(quantity.text, kQuantities);
+  const bool names_a_part = line.at_end() && meant.empty() && is_name(quantity.text);
+  if (quantity.kind == TokenKind::word && (later || names_a_part)) {
+    line.fail(DiagnosticKind::later_statement, quantity.where,
+              {"'find " + std::string(quantity.text) + "'"},
+              std::string("ask for a ").append(kChoices));
+    return;
+  }
+  line.fail(DiagnosticKind::expected, quantity.where, {std::string(kChoices), described(quantity)},
+            meant.empty() ? "" : "did you mean '" + std::string(meant) + "'?");
+}
+
+/// The form that begins with these words; what it should have been is reported otherwise.
+const Form* expect_form(LineReader& line) {
+  const Token quantity = line.take();
+  std::string connecting;
+  for (const Form& form : kForms) {
+    if (!quantity.is_word(form.quantity)) continue;
+    if (line.take_word(form.before_first)) return &form;
+    connecting.append(connecting.empty() ? "'" : " or '").append(form.before_first).append("'");
+  }
+  if (connecting.empty()) {
+    fail_unknown_quantity(line, quantity);
+  } else {
+    line.fail_expected(connecting);
+  }
+  return nullptr;
+}
+
+std::optional<Question> question_of_parts(Draft& draft, const DraftQuestion& question) {
+  const std::optional<PartId> part = find_part(draft, question.first);
+  if (!part) return std::nullopt;
+  switch (question.asked) {
+    case Asked::current_through:
+      return CurrentThrough{*part};
+    case Asked::voltage_across:
+      return VoltageAcross{*part};
+    case Asked::power_in:
+      return PowerIn{*part};
+    default:
+      break;
+  }
+  const Part& source = draft.problem.part(*part);
+  if (source.kind == PartKind::battery) return ResistanceSeenBy{*part};
+  draft.report(DiagnosticKind::wrong_kind_of_part, Severity::error, question.first.where,
+               {"'" + source.name + "'", std::string(keyword(source.kind)),
+                "only a battery sees a resistance"},
+               "find resistance between two points");
+  return std::nullopt;
+}
+
+std::optional<Question> question_of_points(Draft& draft, const DraftQuestion& question) {
+  const std::optional<PointId> first = find_point(draft, question.first);
+  if (question.asked == Asked::potential_at) {
+    return first ? std::optional<Question>(PotentialAt{*first}) : std::nullopt;
+  }
+  const std::optional<PointId> second = find_point(draft, question.second);
+  if (!first || !second) return std::nullopt;
+  if (question.asked == Asked::voltage_between) return VoltageBetween{*first, *second};
+  if (*first != *second) return ResistanceBetween{*first, *second};
+  draft.report(DiagnosticKind::same_two_points, Severity::error, question.second.where,
+               {"the resistance asked for", std::string(question.second.text)}, "name two points");
+  return std::nullopt;
+}
+
+}  // namespace
+
+void read_question(LineReader& line, Draft& draft) {
+  const Form* form = expect_form(line);
+  if (form == nullptr) return;
+  if (form->asked == Asked::resistance_seen_by && !line.expect_word("by")) return;
+  const std::string_view what = asks_of_points(form->asked) ? "a point" : "a part";
+  DraftQuestion question{form->asked, {}, {}};
+  const std::optional<Token> first = line.expect_name(what);
+  if (!first) return;
+  question.first = *first;
+  if (!form->before_second.empty()) {
+    if (!line.expect_word(form->before_second)) return;
+    const std::optional<Token> second = line.expect_name(what);
+    if (!second) return;
+    question.second = *second;
+  }
+  if (line.expect_end()) draft.questions.push_back(question);
+}
+
+void settle_questions(Draft& draft) {
+  for (const DraftQuestion& question : draft.questions) {
+    std::optional<Question> settled = asks_of_points(question.asked)
+                                          ? question_of_points(draft, question)
+                                          : question_of_parts(draft, question);
+    if (settled) draft.problem.questions.push_back(*settled);
+  }
+}
+
+}  // namespace ohmfold

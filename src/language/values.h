@@ -1,0 +1,26 @@
+// A value: a number and a unit, in any of the ways that people write them.
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include "language/scanner.h"
+#include "ohmfold/value.h"
+
+namespace ohmfold {
+
+struct ReadValue {
+  std::optional<Number> number;       ///< in the plain unit
+  std::optional<Diagnostic> finding;  ///< an error where there is no number, else a warning
+  std::size_t taken = 0;              ///< tokens that belong to the value
+};
+
+/// Reads the value at the front of `tokens`, whose last is an end token: "4.7 kohm", "4.7kΩ",
+/// "4.7 k" (for ohm), "4k7" (for ohm), "15/8 V", "12". Without a unit it is in the `wanted` one,
+/// which is ohm or volt. A resistance must not be negative.
+[[nodiscard]] ReadValue read_value(std::span<const Token> tokens, Unit wanted);
+
+/// Reads a number without unit.
+[[nodiscard]] ReadValue read_plain_number(std::span<const Token> tokens);
+
+}  // namespace ohmfold
