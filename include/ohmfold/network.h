@@ -113,6 +113,10 @@ class Network {
   }
   /// For a resistor: its resistance, not necessarily in lowest terms. For others 0.
   [[nodiscard]] const Ratio& resistance(PartId part) const { return parts_[part.index].resistance; }
+  /// False for a resistor whose value was let go (forget_resistance).
+  [[nodiscard]] bool knows_resistance(PartId part) const {
+    return kind(part) != ElementKind::resistor || !resistance(part).is_zero();
+  }
   /// Requires a battery.
   [[nodiscard]] const BatteryData& battery(PartId part) const;
   [[nodiscard]] const std::vector<BatteryData>& batteries() const { return batteries_; }
@@ -148,6 +152,10 @@ class Network {
   /// Returns the id of the first part added (they are consecutive), or none.
   /// Cost: proportional to the edit, plus the parts at merged points.
   PartId commit(const Edit& edit);
+
+  /// Lets go of the value of a removed part, for the sake of memory; it can be found again from the
+  /// steps that made it.
+  void forget_resistance(PartId part) { parts_[part.index].resistance = Ratio(); }
 
   /// One canonical line: living parts in order of ids with kind, ends and value. For tests and
   /// reports.

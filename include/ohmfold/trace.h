@@ -66,6 +66,11 @@ enum class Stop : std::uint8_t {
 };
 
 /// A network reduced as far as the rules go, with every step on record.
+///
+/// The values of parts that later steps took are kept in `end` as long as they are not too long
+/// altogether. In a ladder of 100,000 resistors they would fill gigabytes: then `end` has let go of
+/// most of those in the middle (Network::knows_resistance), and what needs them works them out
+/// again from the steps.
 struct Reduction {
   Network start;  ///< as the case sets it
   Network end;    ///< after the last step; knows every part that ever was

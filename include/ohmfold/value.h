@@ -146,10 +146,9 @@ class Ratio {
   /// The same value in lowest terms.
   [[nodiscard]] Number lowest_terms() const { return Number::quotient(p_, q_); }
 
-  /// a + b as (Pa Qb + Pb Qa, Qa Qb); as (Pa + Pb, Q) where both have the same Q.
+  /// a + b as (Pa Qb + Pb Qa, Qa Qb).
   static Ratio series(const Ratio& a, const Ratio& b);
-  /// 1/(1/a + 1/b) as (Pa Pb, Pa Qb + Pb Qa); as (P, Qa + Qb) where both have the same P. Requires
-  /// a and b other than zero.
+  /// 1/(1/a + 1/b) as (Pa Pb, Pa Qb + Pb Qa). Requires a and b other than zero.
   static Ratio parallel(const Ratio& a, const Ratio& b);
 
  private:

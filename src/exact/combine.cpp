@@ -17,14 +17,27 @@ Ratio fold(std::vector<Ratio> parts, Ratio (*join)(const Ratio&, const Ratio&)) 
   return parts.front();
 }
 
+// Where many are joined, like denominators are kept: a long chain of decimals stays short.
+Ratio sum(const Ratio& a, const Ratio& b) {
+  if (cln::equal(a.q(), b.q())) return {a.p() + b.p(), a.q()};
+  return Ratio::series(a, b);
+}
+
+Ratio reciprocal_sum(const Ratio& a, const Ratio& b) {
+  if (cln::equal(a.p(), b.p())) return {a.p(), a.q() + b.q()};
+  return Ratio::parallel(a, b);
+}
+
 }  // namespace
 
 Ratio combine_series(std::vector<Ratio> parts) {
-  return fold(std::move(parts), Ratio::series);
+  if (parts.size() == 2) return Ratio::series(parts[0], parts[1]);
+  return fold(std::move(parts), sum);
 }
 
 Ratio combine_parallel(std::vector<Ratio> parts) {
-  return fold(std::move(parts), Ratio::parallel);
+  if (parts.size() == 2) return Ratio::parallel(parts[0], parts[1]);
+  return fold(std::move(parts), reciprocal_sum);
 }
 
 }  // namespace ohmfold

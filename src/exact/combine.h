@@ -7,7 +7,8 @@
 
 namespace ohmfold {
 
-/// The resistance of all `parts` in series: their sum. Requires at least one.
+/// The resistance of all `parts` in series: their sum. Requires at least one. Its denominator is a
+/// multiple of each of theirs; of two parts, it is the product.
 /// Combines neighbours first, then the results, so that long numbers meet long ones: cost near
 /// linear in the digits of the result.
 [[nodiscard]] Ratio combine_series(std::vector<Ratio> parts);

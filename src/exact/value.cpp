@@ -55,14 +55,11 @@ std::size_t Ratio::bits() const {
 }
 
 Ratio Ratio::series(const Ratio& a, const Ratio& b) {
-  // Like denominators are kept: a long chain of decimals stays short.
-  if (cln::equal(a.q_, b.q_)) return {a.p_ + b.p_, a.q_};
   return {a.p_ * b.q_ + b.p_ * a.q_, a.q_ * b.q_};
 }
 
 Ratio Ratio::parallel(const Ratio& a, const Ratio& b) {
   ensure(!a.is_zero() && !b.is_zero(), "a parallel combination with zero ohm");
-  if (cln::equal(a.p_, b.p_)) return {a.p_, a.q_ + b.q_};
   return {a.p_ * b.p_, a.p_ * b.q_ + b.p_ * a.q_};
 }
 

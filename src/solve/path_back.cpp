@@ -1,8 +1,9 @@
 // Multiplies up the cofactors from a part to the root.
 #include "solve/path_back.h"
 
-#include <algorithm>
+#include <unordered_map>
 
+#include "exact/combine.h"
 #include "ohmfold/error.h"
 #include "ohmfold/solve.h"
 
@@ -10,20 +11,6 @@ namespace ohmfold {
 namespace {
 
 constexpr std::uint32_t kNever = UINT32_MAX;
-
-// whole / part, where that is known to be a whole number.
-cln::cl_I cofactor(const cln::cl_I& whole, const cln::cl_I& part, const cln::cl_I* sibling) {
-  if (whole == part) return 1;
-  // Of two parts, the other's own number is the quotient (unless they shared it: then whole ==
-  // part).
-  if (sibling != nullptr) return *sibling;
-  return cln::exquo(whole, part);
-}
-
-const PartId* other_of_two(const Step& step, PartId part) {
-  if (step.takes.size() != 2) return nullptr;
-  return &step.takes[step.takes[0] == part ? 1 : 0];
-}
 
 bool runs_along(const Network& end, const Step& step, PartId part) {
   if (step.rule != RuleName::series) return end.from(part) == step.first;
@@ -41,8 +28,53 @@ PathBack::PathBack(const Reduction& reduction)
     : reduction_(reduction), taken_by_(reduction.end.part_count(), kNever) {
   ensure(reduction.stop == Stop::reduced, "a path back through a network that did not reduce");
   for (std::uint32_t i = 0; i < reduction.steps.size(); ++i) {
-    for (const PartId part : reduction.steps[i].takes) taken_by_[part.index] = i;
+    const Step step = reduction.steps[i];
+    for (const PartId part : step.takes) taken_by_[part.index] = i;
+    if (step.makes.exists()) made_by_.push_back(i);
   }
+}
+
+// The value of a part, worked out again where it was let go: the parts below it that lack one too
+// are put in an order in which every part comes after those made from it, and combined backwards.
+Ratio PathBack::resistance(PartId part) const {
+  const Network& end = reduction_.end;
+  if (end.knows_resistance(part)) return end.resistance(part);
+  std::vector<PartId> order{part};
+  std::unordered_map<std::uint32_t, Ratio> found;
+  const auto step_of = [&](PartId made) {
+    return reduction_.steps[made_by_[made.index - reduction_.start.part_count()]];
+  };
+  for (std::size_t i = 0; i < order.size(); ++i) {
+    for (const PartId taken : step_of(order[i]).takes) {
+      if (!end.knows_resistance(taken)) order.push_back(taken);
+    }
+  }
+  while (true) {
+    const Step step = step_of(order.back());
+    std::vector<Ratio> values;
+    for (const PartId taken : step.takes) {
+      const auto at = found.find(taken.index);
+      values.push_back(at == found.end() ? end.resistance(taken) : at->second);
+      if (at != found.end()) found.erase(at);
+    }
+    Ratio value = step.formula == Formula::sum ? combine_series(std::move(values))
+                                               : combine_parallel(std::move(values));
+    if (order.size() == 1) return value;
+    found.emplace(order.back().index, std::move(value));
+    order.pop_back();
+  }
+}
+
+// By what k grows from the part that a step made into one that it took: of two, by the other's
+// number.
+cln::cl_I PathBack::cofactor(const Step& step, PartId part) const {
+  const bool series = step.formula == Formula::sum;
+  const auto number = [&](PartId id) {
+    const Ratio ratio = resistance(id);
+    return series ? ratio.q() : ratio.p();
+  };
+  if (step.takes.size() == 2) return number(step.takes[step.takes[0] == part ? 1 : 0]);
+  return cln::exquo(number(step.makes), number(part));
 }
 
 std::optional<Current> PathBack::current(PartId part) const {
@@ -56,15 +88,7 @@ std::optional<Current> PathBack::current(PartId part) const {
       if (is_wire(end.kind(at))) return std::nullopt;
       return Current{};
     }
-    const Ratio& own = end.resistance(at);
-    const Ratio& made = end.resistance(step.makes);
-    const PartId* other = other_of_two(step, at);
-    const Ratio* sibling = other == nullptr ? nullptr : &end.resistance(*other);
-    if (step.rule == RuleName::series) {
-      k = k * cofactor(made.q(), own.q(), sibling == nullptr ? nullptr : &sibling->q());
-    } else {
-      k = k * cofactor(made.p(), own.p(), sibling == nullptr ? nullptr : &sibling->p());
-    }
+    k = k * cofactor(step, at);
     along = along == runs_along(end, step, at);
     at = step.makes;
   }
@@ -76,7 +100,7 @@ std::optional<Current> PathBack::current(PartId part) const {
   if (at == reduction_.source) return Current{driven * Number(cln::cl_RA(whole.q()))};
   // The root carries the battery's current onwards from the positive terminal.
   along = along == (end.from(reduction_.root) == end.to(reduction_.source));
-  const Number size = driven * Number(cln::cl_RA(k * end.resistance(part).q()));
+  const Number size = driven * Number(cln::cl_RA(k * resistance(part).q()));
   return Current{along ? size : -size};
 }
 

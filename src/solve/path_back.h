@@ -19,12 +19,18 @@ class PathBack {
   explicit PathBack(const Reduction& reduction);
 
   /// The current through a part; nothing for an ideal wire, whose current follows from others.
-  /// Cost: the part's path, and one reduction to lowest terms.
+  /// Cost: the part's path, and one reduction to lowest terms; where values were let go (see
+  /// Reduction), also that of working them out again.
   [[nodiscard]] std::optional<Current> current(PartId part) const;
 
  private:
+  [[nodiscard]] Ratio resistance(PartId part) const;
+  [[nodiscard]] Ratio made_by(const Step& step, PartId part, const Ratio& own) const;
+  [[nodiscard]] cln::cl_I cofactor(const Step& step, PartId part) const;
+
   const Reduction& reduction_;
   std::vector<std::uint32_t> taken_by_;  ///< by part: index of the step that took it
+  std::vector<std::uint32_t> made_by_;   ///< by part made, from the first: index of its step
 };
 
 }  // namespace ohmfold

@@ -2,6 +2,7 @@
 #include "solve/reduce.h"
 
 #include <algorithm>
+#include <queue>
 
 #include "circuit/blocks.h"
 #include "ohmfold/error.h"
@@ -36,6 +37,10 @@ Candidate candidate(const Rule& rule, Place place) {
   const PartId earliest = *std::min_element(place.parts.begin(), place.parts.end());
   return {earliest, &rule, std::move(place)};
 }
+
+// What the values of taken parts may fill: 256 MiB.
+constexpr std::size_t kMostKeptBits = std::size_t{1} << 31;
+constexpr std::size_t kLastKept = 64;
 
 class Reducer {
  public:
@@ -103,12 +108,27 @@ class Reducer {
     Place recorded{{}, place.first, place.second};
     const Edit edit = rule.apply(network(), std::move(place));
     const PartId made = network().commit(edit);
+    let_go(edit.removes);
     if (made.exists()) recorded = {{}, network().from(made), network().to(made)};
     result_.steps.append(rule.name, stage_, recorded, edit, made, verdict.facts);
     if (!made.exists()) return;
     next_.parts.push_back(made);
     next_.points.push_back(network().from(made));
     next_.points.push_back(network().to(made));
+  }
+
+  // Beyond the budget, values are let go a little after the step that took their part: those of the
+  // first and of the last steps stay, for whoever shows them.
+  void let_go(const std::vector<PartId>& taken) {
+    for (const PartId part : taken) {
+      if (part.index < result_.start.part_count()) continue;
+      kept_bits_ += network().resistance(part).bits();
+      if (kept_bits_ <= kMostKeptBits) continue;
+      fading_.push(part);
+      if (fading_.size() <= kLastKept) continue;
+      network().forget_resistance(fading_.front());
+      fading_.pop();
+    }
   }
 
   void conclude() {
@@ -149,6 +169,8 @@ class Reducer {
   Reduction result_;
   Frontier next_;
   std::uint32_t stage_ = 0;
+  std::size_t kept_bits_ = 0;
+  std::queue<PartId> fading_;
 };
 
 }  // namespace
