@@ -22,6 +22,17 @@ struct IdealForest {
 /// Requires living parts in `ideal`. Cost: near linear.
 [[nodiscard]] IdealForest ideal_forest(const Network& network, const std::vector<PartId>& ideal);
 
+/// The parts of a case whose currents are still to be found once its steps are undone: wires, and
+/// batteries that share with other ideal parts in a way that may be open. By id.
+template <class Field>
+std::vector<PartId> ideal_parts(const Network& start, const Flow<Field>& flow) {
+  std::vector<PartId> parts;
+  for (std::uint32_t i = 0; i < start.part_count(); ++i) {
+    if (is_wire(start.kind(PartId{i})) || flow.open_share[i]) parts.push_back(PartId{i});
+  }
+  return parts;
+}
+
 /// Finds the currents of the ideal parts of `start` from those of all others, which are in `flow`.
 ///
 /// Cutting one ideal part out of its tree leaves a piece; the current law over that piece gives its

@@ -22,13 +22,11 @@ ModularSolution solution_modulo(const PrimeField& field, const Reduction& main,
   for (const PartId part : main.left) {
     flow.current[part.index] = field.from(left.current[part.index]);
     flow.voltage[part.index] = field.from(left.voltage[part.index]);
+    flow.open_share[part.index] = left.open_share[part.index];
   }
   unfold(main, field, resistances(main.end, field), flow, [](Law, PartId, const Step&) {});
-  std::vector<PartId> wires;
-  for (std::uint32_t i = 0; i < main.start.part_count(); ++i) {
-    if (is_wire(main.start.kind(PartId{i}))) wires.push_back(PartId{i});
-  }
-  find_ideal_currents(main.start, ideal_forest(main.start, wires), field, flow);
+  const IdealForest forest = ideal_forest(main.start, ideal_parts(main.start, flow));
+  find_ideal_currents(main.start, forest, field, flow);
   flow.current.resize(main.start.part_count());
   flow.voltage.resize(main.start.part_count());
   return {field.prime(), std::move(flow.current), std::move(flow.voltage)};

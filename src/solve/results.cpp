@@ -117,20 +117,17 @@ class Results {
   [[nodiscard]] ElementKind main_kind(PartId part) const { return result_.main.end.kind(part); }
 
   void find_wires() {
-    std::vector<PartId> wires;
-    for (std::uint32_t i = 0; i < start_.part_count(); ++i) {
-      if (is_wire(start_.kind(PartId{i}))) wires.push_back(PartId{i});
-    }
-    const IdealForest forest = ideal_forest(start_, wires);
+    const std::vector<PartId> ideal = ideal_parts(start_, flow_);
+    const IdealForest forest = ideal_forest(start_, ideal);
     find_ideal_currents(start_, forest, ExactField{}, flow_);
     for (const auto& branch : forest.branches) {
       if (branch.on_loop) continue;
       tell_of(Law::current_cut, Subject::current, branch.part,
               others_at(branch.below, branch.part));
     }
-    for (const PartId wire : wires) {
-      if (!flow_.open_share[wire.index]) continue;
-      tell(Law::not_determined, Subject::current, Undetermined::ideal_loop).part = wire;
+    for (const PartId part : ideal) {
+      if (!flow_.open_share[part.index] || !is_wire(start_.kind(part))) continue;
+      tell(Law::not_determined, Subject::current, Undetermined::ideal_loop).part = part;
     }
   }
 
