@@ -1,5 +1,4 @@
-// Spanning forests of a network, the loops that its other parts close, and which parts lie on
-// loops.
+// Spanning forests of a network, the loops that the other parts close, and what lies on loops.
 #pragma once
 
 #include <cstdint>

@@ -1,15 +1,17 @@
+// Spanning forests, the loops that chords close, and what lies on loops.
 #include "circuit/spanning.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace ohmfold {
 namespace {
 
 using testing::ElementsAre;
 
-// Points 0 to 5: a triangle 0 1 2 (parts 0, 1, 2), a link 2-3 (3), twins 3-4 (4, 5), and 5 by
-// itself.
+// Points 0 to 5: a triangle 0 1 2 (parts 0, 1, 2), a link 2-3 (3), twins 3-4 (4, 5), 5 alone.
 Network two_loops_and_a_link() {
   Network network(6);
   const int ends[][2] = {{0, 1}, {1, 2}, {2, 0}, {2, 3}, {3, 4}, {4, 3}};

@@ -1,3 +1,4 @@
+// Residues behave like the rationals that they stand for.
 #include "exact/prime_field.h"
 
 #include <gtest/gtest.h>

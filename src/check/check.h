@@ -1,0 +1,17 @@
+// Every check of a case, by somebody who shares no code with those who solved it.
+#pragma once
+
+#include <vector>
+
+#include "ohmfold/problem.h"
+#include "ohmfold/trace.h"
+
+namespace ohmfold {
+
+/// Checks a case whose values are all stated (CaseTrace::complete): every step of the main
+/// reduction and of the further ones (step.h), the laws over the branches and nodes (laws.h), node
+/// voltages and resistances (node_voltage.h), and that the ground is at 0 V. Nothing for a case
+/// that contradicts itself. Cost: linear, but for node voltages of what is not series-parallel.
+[[nodiscard]] std::vector<Check> check_case(const Problem& problem, const CaseTrace& results);
+
+}  // namespace ohmfold
