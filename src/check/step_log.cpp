@@ -1,5 +1,6 @@
 // A whole log of steps, on a network that the check keeps for itself.
 #include <algorithm>
+#include <cstdint>
 
 #include "check/rationals.h"
 #include "check/report.h"
@@ -14,52 +15,86 @@ using check::StepFinding;
 
 constexpr std::size_t kMostExactBits = 100'000;
 
+// At most the bits of all values; beyond any budget where some were let go.
 std::size_t bits_of(const Network& network) {
   std::size_t bits = 0;
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
+    if (!network.knows_resistance(PartId{i})) return SIZE_MAX;
     bits += network.resistance(PartId{i}).bits();
   }
   return bits;
 }
 
+// The resistances of all parts modulo one prime, as the check comes to know them. A value that the
+// engine let go is taken to be what its step makes it; if that was not so, a later value that is on
+// record will differ.
+class Residues {
+ public:
+  Residues(PrimeField field, const Network& start) : field_(field) {
+    for (std::uint32_t i = 0; i < start.part_count(); ++i) {
+      residue_.push_back(field_.from(start.resistance(PartId{i})));
+    }
+  }
+
+  StepFinding compare(const Network& before, const Step& step, const NewPart& made, bool is_known) {
+    const auto had = check::conductance_taken(field_, before, step, made,
+                                              [this](PartId part) { return residue_[part.index]; });
+    residue_.push_back(is_known || !had ? field_.from(made.resistance)
+                                        : field_.divide(field_.from(Number(1)), *had));
+    if (!had) return {};
+    return check::compare_conductance(field_, made, *had, residue_.back());
+  }
+
+ private:
+  PrimeField field_;
+  std::vector<PrimeField::Value> residue_;
+};
+
 class LogCheck {
  public:
   LogCheck(const Reduction& reduction, bool exact) : reduction_(reduction), now_(reduction.start) {
-    if (!exact) primes_ = check::random_fields();
+    if (exact) return;
+    for (const PrimeField& field : check::random_fields()) residues_.emplace_back(field, now_);
   }
 
   StepFinding check(const Step& step) {
     std::optional<NewPart> made;
+    bool is_known = true;
     if (step.makes.exists()) {
       if (step.makes.index >= reduction_.end.part_count()) {
         return {false, "the part made is not known at the end"};
       }
       made = NewPart{step.first, step.second, reduction_.end.resistance(step.makes)};
+      is_known = reduction_.end.knows_resistance(step.makes);
     }
     StepFinding finding = check::check_structure(now_, step, made);
-    if (made && finding.holds) finding = compare(step, *made);
+    if (made && finding.holds) finding = compare(step, *made, is_known);
     if (finding.holds) finding = advance(step, made);
     if (finding.holds && step.number == reduction_.steps.size()) finding = compare_ends();
     return finding;
   }
 
-  [[nodiscard]] int primes() const { return static_cast<int>(primes_.size()); }
+  [[nodiscard]] int primes() const { return static_cast<int>(residues_.size()); }
 
  private:
-  [[nodiscard]] StepFinding compare(const Step& step, const NewPart& made) const {
-    if (primes_.empty()) return check::check_conductance(check::Rationals{}, now_, step, made);
-    for (const PrimeField& field : primes_) {
-      StepFinding finding = check::check_conductance(field, now_, step, made);
+  [[nodiscard]] StepFinding compare(const Step& step, const NewPart& made, bool is_known) {
+    if (residues_.empty()) return check::check_conductance(check::Rationals{}, now_, step, made);
+    for (Residues& residues : residues_) {
+      StepFinding finding = residues.compare(now_, step, made, is_known);
       if (!finding.holds) return finding;
     }
     return {};
   }
 
+  // The check's own network knows what is joined where; values it takes from the record.
   StepFinding advance(const Step& step, const std::optional<NewPart>& made) {
     Edit edit;
     edit.removes.assign(step.takes.begin(), step.takes.end());
     edit.merges.assign(step.merges.begin(), step.merges.end());
-    if (made) edit.adds.push_back(*made);
+    if (made) {
+      edit.adds.push_back(*made);
+      if (made->resistance.is_zero()) edit.adds.front().resistance = Ratio(Number(1));
+    }
     if (now_.commit(edit) == step.makes) return {};
     return {false, check::name_of(step.makes) + " is not the part that the step makes"};
   }
@@ -84,7 +119,7 @@ class LogCheck {
 
   const Reduction& reduction_;
   Network now_;
-  std::vector<PrimeField> primes_;
+  std::vector<Residues> residues_;  // none: exact
 };
 
 }  // namespace

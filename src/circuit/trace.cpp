@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "exact/combine.h"
 #include "ohmfold/error.h"
 
 namespace ohmfold {
@@ -49,6 +50,19 @@ Step StepLog::operator[](std::size_t index) const {
           at.back};
 }
 
+namespace {
+
+// The value that a step makes, from the record or, where it was let go, from the parts taken.
+Ratio made_value(const Reduction& reduction, const Network& before, const Step& step) {
+  if (reduction.end.knows_resistance(step.makes)) return reduction.end.resistance(step.makes);
+  std::vector<Ratio> values;
+  for (const PartId part : step.takes) values.push_back(before.resistance(part));
+  return step.formula == Formula::sum ? combine_series(std::move(values))
+                                      : combine_parallel(std::move(values));
+}
+
+}  // namespace
+
 Network replay(const Reduction& reduction, std::size_t steps) {
   Network network = reduction.start;
   for (std::size_t i = 0; i < steps; ++i) {
@@ -57,9 +71,13 @@ Network replay(const Reduction& reduction, std::size_t steps) {
     edit.removes.assign(step.takes.begin(), step.takes.end());
     edit.merges.assign(step.merges.begin(), step.merges.end());
     if (step.makes.exists()) {
-      edit.adds.push_back({step.first, step.second, reduction.end.resistance(step.makes)});
+      edit.adds.push_back({step.first, step.second, made_value(reduction, network, step)});
     }
     ensure(network.commit(edit) == step.makes, "a replayed step made another part");
+    // What was let go there is let go here, as soon as it is used.
+    for (const PartId part : step.takes) {
+      if (!reduction.end.knows_resistance(part)) network.forget_resistance(part);
+    }
   }
   return network;
 }

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "ohmfold/error.h"
-#include "ohmfold/network.h"
+#include "ohmfold/trace.h"
 #include "ohmfold/value.h"
 
 namespace ohmfold {
@@ -35,13 +35,27 @@ struct Flow {
         open_share(parts, false) {}
 };
 
-/// The resistances of all parts that ever were, as elements of the field.
+/// The resistances of all parts that ever were, as elements of the field; those that were let go
+/// are worked out from the steps. Cost: linear in the digits.
 template <class Field>
-std::vector<typename Field::Value> resistances(const Network& network, const Field& field) {
+std::vector<typename Field::Value> resistances(const Reduction& reduction, const Field& field) {
+  const Network& end = reduction.end;
   std::vector<typename Field::Value> values;
-  values.reserve(network.part_count());
-  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
-    values.push_back(field.from(network.resistance(PartId{i})));
+  values.reserve(end.part_count());
+  for (std::uint32_t i = 0; i < end.part_count(); ++i) {
+    values.push_back(field.from(end.resistance(PartId{i})));
+  }
+  const auto one = field.from(Number(1));
+  for (std::size_t i = 0; i < reduction.steps.size(); ++i) {
+    const Step step = reduction.steps[i];
+    if (!step.makes.exists() || end.knows_resistance(step.makes)) continue;
+    const bool sum = step.formula == Formula::sum;
+    auto total = field.from(Number(0));
+    for (const PartId part : step.takes) {
+      const auto& value = values[part.index];
+      total = field.add(total, sum ? value : field.divide(one, value));
+    }
+    values[step.makes.index] = sum ? total : field.divide(one, total);
   }
   return values;
 }

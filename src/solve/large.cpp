@@ -24,7 +24,7 @@ ModularSolution solution_modulo(const PrimeField& field, const Reduction& main,
     flow.voltage[part.index] = field.from(left.voltage[part.index]);
     flow.open_share[part.index] = left.open_share[part.index];
   }
-  unfold(main, field, resistances(main.end, field), flow, [](Law, PartId, const Step&) {});
+  unfold(main, field, resistances(main, field), flow, [](Law, PartId, const Step&) {});
   const IdealForest forest = ideal_forest(main.start, ideal_parts(main.start, flow));
   find_ideal_currents(main.start, forest, field, flow);
   flow.current.resize(main.start.part_count());

@@ -26,7 +26,7 @@ class Results {
   PointPotentials run() {
     tell_of_left();
     const ExactField field;
-    unfold(result_.main, field, resistances(result_.main.end, field), flow_,
+    unfold(result_.main, field, resistances(result_.main, field), flow_,
            [this](Law law, PartId part, const Step& step) { tell_of_step(law, part, step); });
     find_wires();
     find_potentials();
