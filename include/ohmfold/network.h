@@ -88,6 +88,7 @@ class Network {
   /// --- building -----------------------------------------------------------------------------
   /// Points have ids 0 to count - 1.
   explicit Network(std::size_t points = 0);
+  /// Makes room for so many parts, made ones included.
   void reserve(std::size_t parts);
 
   /// Adds a part; ids count up. Requires existing points, and a positive resistance for a resistor.
@@ -147,6 +148,18 @@ class Network {
   }
   [[nodiscard]] bool has_twin(PartId part) const { return parts_[part.index].twin_next != part; }
 
+  /// Says that a part will be asked about soon, so that its record is fetched from memory
+  /// meanwhile: large networks are met in the order of the file, which is random in memory. No
+  /// other effect.
+  void expect(PartId part) const { __builtin_prefetch(&parts_[part.index]); }
+  /// The same for a part at this point.
+  void expect_at(PointId point) const {
+    const std::uint32_t half = points_[point.index].head;
+    if (half != kNil) __builtin_prefetch(&parts_[half / 2]);
+  }
+  /// The same for the ends of a part whose record has been fetched, and for its twins.
+  void expect_ends(PartId part) const;
+
   /// --- changing -----------------------------------------------------------------------------
   /// The only way a network changes. Requires living parts in `removes` and points in use.
   /// Returns the id of the first part added (they are consecutive), or none.
@@ -201,7 +214,7 @@ class Network {
     /// Puts `now` where `before` stood, if it stood there.
     void replace(std::uint64_t key, PartId before, PartId now);
     void erase(std::uint64_t key);
-    void reserve(std::size_t entries);
+    void expect(std::uint64_t key) const;
 
    private:
     struct Slot {

@@ -23,8 +23,10 @@ struct SolveOptions {
 [[nodiscard]] Reduction reduce_case(const Problem& problem, const Case& setting,
                                     const SolveOptions& options = {});
 
-/// The current that `part` of the file carries, of a reduction that came down to one part
-/// (Stop::reduced): found along the part's own path, without the currents of the others.
-[[nodiscard]] Current current_through(const Reduction& reduction, PartId part);
+/// The current that `part` of the file carries, in ampere, of a reduction that came down to one
+/// part (Stop::reduced): found along the part's own path, without the currents of the others. It is
+/// exact, but not in lowest terms: Ratio::lowest_terms is what costs most in a large network.
+/// Requires a part other than an ideal wire.
+[[nodiscard]] Ratio current_through(const Reduction& reduction, PartId part);
 
 }  // namespace ohmfold

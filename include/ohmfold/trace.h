@@ -36,6 +36,8 @@ class StepLog {
   [[nodiscard]] bool empty() const { return records_.empty(); }
   /// Requires index < size(). The view is good as long as the log is not changed.
   [[nodiscard]] Step operator[](std::size_t index) const;
+  /// Makes room for the steps of a network of so many parts.
+  void reserve(std::size_t parts);
   void append(RuleName rule, std::uint32_t stage, const Place& place, const Edit& edit,
               PartId makes, const std::vector<Fact>& why);
 

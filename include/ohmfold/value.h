@@ -128,7 +128,7 @@ struct Quantity {
   friend bool operator==(const Quantity&, const Quantity&) = default;
 };
 
-/// A positive ratio P/Q that is *not* kept in lowest terms. Series and parallel combinations of
+/// A ratio P/Q with Q > 0 that is *not* kept in lowest terms. Series and parallel combinations of
 /// such pairs need no greatest common divisor, which makes reducing a large network about three
 /// times as fast as rationals do, and the way back needs no division at all (see docs/method.md).
 class Ratio {

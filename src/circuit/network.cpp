@@ -20,7 +20,6 @@ Network::Network(std::size_t points) : points_(points), merged_into_(points) {
 
 void Network::reserve(std::size_t parts) {
   parts_.reserve(parts);
-  pairs_.reserve(parts);
 }
 
 PartId Network::add(ElementKind kind, PointId from, PointId to, const Ratio& resistance) {
@@ -131,6 +130,12 @@ void Network::merge(const std::vector<PointId>& points) {
       members_.erase(own);
     }
   }
+}
+
+void Network::expect_ends(PartId part) const {
+  __builtin_prefetch(&points_[from(part).index]);
+  __builtin_prefetch(&points_[to(part).index]);
+  pairs_.expect(pair_key(from(part), to(part)));
 }
 
 PartId Network::commit(const Edit& edit) {

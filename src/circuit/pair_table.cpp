@@ -31,12 +31,6 @@ void Network::PairTable::grow(std::size_t slots) {
   }
 }
 
-void Network::PairTable::reserve(std::size_t entries) {
-  std::size_t slots = 16;
-  while (slots < entries + entries / 2) slots *= 2;
-  if (slots > slots_.size()) grow(slots);
-}
-
 PartId Network::PairTable::find_or_insert(std::uint64_t key, PartId part) {
   if ((used_ + 1) * 3 > slots_.size() * 2) grow(slots_.empty() ? 16 : slots_.size() * 2);
   Slot& slot = slots_[slot_of(key)];
@@ -49,6 +43,10 @@ PartId Network::PairTable::find_or_insert(std::uint64_t key, PartId part) {
 void Network::PairTable::replace(std::uint64_t key, PartId before, PartId now) {
   Slot& slot = slots_[slot_of(key)];
   if (slot.part == before) slot.part = now;
+}
+
+void Network::PairTable::expect(std::uint64_t key) const {
+  __builtin_prefetch(&slots_[spread(key) & (slots_.size() - 1)]);
 }
 
 void Network::PairTable::erase(std::uint64_t key) {

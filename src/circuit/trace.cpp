@@ -21,6 +21,13 @@ std::uint32_t size_of(std::size_t pool) {
 
 }  // namespace
 
+void StepLog::reserve(std::size_t parts) {
+  // Each step that combines leaves at least one part less and takes those it makes but the last.
+  records_.reserve(parts);
+  takes_.reserve(2 * parts);
+  why_.reserve(parts);
+}
+
 void StepLog::append(RuleName rule, std::uint32_t stage, const Place& place, const Edit& edit,
                      PartId makes, const std::vector<Fact>& why) {
   records_.push_back({size_of(takes_.size()), size_of(merges_.size()), size_of(why_.size()), stage,

@@ -32,8 +32,11 @@ Verdict judge(const Network& network, const Place& place) {
 
 std::vector<Place> find(const Network& network, const Frontier& frontier) {
   std::vector<Place> places;
-  Visited visited(16);
-  for (const PartId part : frontier.parts) {
+  Visited visited(frontier.parts.size() / 4);
+  constexpr std::size_t kAhead = 12;
+  for (std::size_t i = 0; i < frontier.parts.size(); ++i) {
+    if (i + kAhead < frontier.parts.size()) network.expect(frontier.parts[i + kAhead]);
+    const PartId part = frontier.parts[i];
     if (!network.is_alive(part) || !network.has_twin(part)) continue;
     if (network.kind(part) != ElementKind::resistor || !visited.insert(part.index)) continue;
     Place place;

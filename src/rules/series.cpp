@@ -173,7 +173,10 @@ Verdict judge(const Network& network, const Place& place) {
 std::vector<Place> find(const Network& network, const Frontier& frontier) {
   std::vector<Place> places;
   Visited visited(frontier.points.size());
-  for (const PointId point : frontier.points) {
+  constexpr std::size_t kAhead = 12;
+  for (std::size_t i = 0; i < frontier.points.size(); ++i) {
+    if (i + kAhead < frontier.points.size()) network.expect_at(frontier.points[i + kAhead]);
+    const PointId point = frontier.points[i];
     if (network.degree(point) != 2) continue;
     PartId part;
     network.for_each_at(point, [&](PartId other) { part = other; });

@@ -19,9 +19,9 @@ Verdict judge(const Network& network, const Place& place) {
 std::vector<Place> find(const Network& network, const Frontier& frontier) {
   std::vector<Place> places;
   for (const PartId part : frontier.parts) {
-    if (!network.is_alive(part)) continue;
-    Place place{{part}, network.from(part), network.to(part)};
-    if (judge(network, place).allowed) places.push_back(std::move(place));
+    if (!network.is_alive(part) || network.from(part) != network.to(part)) continue;
+    if (network.kind(part) != ElementKind::resistor) continue;
+    places.push_back({{part}, network.from(part), network.to(part)});
   }
   return places;
 }

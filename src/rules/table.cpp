@@ -10,6 +10,8 @@ namespace ohmfold {
 
 Frontier whole(const Network& network) {
   Frontier frontier;
+  frontier.parts.reserve(network.alive_count());
+  frontier.points.reserve(network.point_count());
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
     if (network.is_alive(PartId{i})) frontier.parts.push_back(PartId{i});
   }

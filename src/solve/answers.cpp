@@ -93,7 +93,9 @@ class Answerer {
   const BranchResult& branch(PartId part) { return result_.branches[part.index]; }
 
   std::optional<Current> on_its_path(PartId part) {
-    return path_ ? path_->current(part) : std::nullopt;
+    const std::optional<Ratio> found = path_ ? path_->current(part) : std::nullopt;
+    if (!found) return std::nullopt;
+    return Current{found->lowest_terms()};
   }
 
   const Problem& problem_;

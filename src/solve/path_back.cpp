@@ -77,7 +77,7 @@ cln::cl_I PathBack::cofactor(const Step& step, PartId part) const {
   return cln::exquo(number(step.makes), number(part));
 }
 
-std::optional<Current> PathBack::current(PartId part) const {
+std::optional<Ratio> PathBack::current(PartId part) const {
   const Network& end = reduction_.end;
   cln::cl_I k = 1;
   bool along = true;
@@ -86,26 +86,29 @@ std::optional<Current> PathBack::current(PartId part) const {
     const Step step = reduction_.steps[taken_by_[at.index]];
     if (!step.makes.exists()) {
       if (is_wire(end.kind(at))) return std::nullopt;
-      return Current{};
+      return Ratio();
     }
     k = k * cofactor(step, at);
     along = along == runs_along(end, step, at);
     at = step.makes;
   }
   const BatteryData& battery = end.battery(reduction_.source);
+  const Number& emf = battery.emf.number;
+  const Number& internal = battery.internal.number;
   const Ratio& whole = end.resistance(reduction_.root);
-  const Number driven =
-      battery.emf.number /
-      (Number(cln::cl_RA(whole.p())) + battery.internal.number * Number(cln::cl_RA(whole.q())));
-  if (at == reduction_.source) return Current{driven * Number(cln::cl_RA(whole.q()))};
+  // E / (P0/Q0 + r), with the denominators of E and r brought over.
+  const cln::cl_I below =
+      emf.denominator() * (whole.p() * internal.denominator() + internal.numerator() * whole.q());
+  const cln::cl_I above = emf.numerator() * internal.denominator();
+  if (at == reduction_.source) return Ratio(above * whole.q(), below);
   // The root carries the battery's current onwards from the positive terminal.
   along = along == (end.from(reduction_.root) == end.to(reduction_.source));
-  const Number size = driven * Number(cln::cl_RA(k * resistance(part).q()));
-  return Current{along ? size : -size};
+  const cln::cl_I size = above * k * resistance(part).q();
+  return Ratio(along ? size : -size, below);
 }
 
-Current current_through(const Reduction& reduction, PartId part) {
-  const std::optional<Current> current = PathBack(reduction).current(part);
+Ratio current_through(const Reduction& reduction, PartId part) {
+  const std::optional<Ratio> current = PathBack(reduction).current(part);
   ensure(current.has_value(), "the current of an ideal wire has no path of its own");
   return *current;
 }

@@ -18,10 +18,10 @@ class PathBack {
   /// Requires Stop::reduced from a battery; keeps a reference. Cost: one walk over the steps.
   explicit PathBack(const Reduction& reduction);
 
-  /// The current through a part; nothing for an ideal wire, whose current follows from others.
-  /// Cost: the part's path, and one reduction to lowest terms; where values were let go (see
-  /// Reduction), also that of working them out again.
-  [[nodiscard]] std::optional<Current> current(PartId part) const;
+  /// The current through a part in ampere, not in lowest terms; nothing for an ideal wire, whose
+  /// current follows from others. Cost: the part's path; where values were let go (see Reduction),
+  /// also that of working them out again.
+  [[nodiscard]] std::optional<Ratio> current(PartId part) const;
 
  private:
   [[nodiscard]] Ratio resistance(PartId part) const;

@@ -38,6 +38,20 @@ Candidate candidate(const Rule& rule, Place place) {
   return {earliest, &rule, std::move(place)};
 }
 
+// Sorts by number first, so that each candidate is moved only once.
+void in_file_order(std::vector<Candidate>& candidates) {
+  std::vector<std::pair<PartId, std::uint32_t>> order;
+  order.reserve(candidates.size());
+  for (std::uint32_t i = 0; i < candidates.size(); ++i) {
+    order.emplace_back(candidates[i].earliest, i);
+  }
+  std::sort(order.begin(), order.end());
+  std::vector<Candidate> sorted;
+  sorted.reserve(candidates.size());
+  for (const auto& [earliest, at] : order) sorted.push_back(std::move(candidates[at]));
+  candidates = std::move(sorted);
+}
+
 // What the values of taken parts may fill: 256 MiB.
 constexpr std::size_t kMostKeptBits = std::size_t{1} << 31;
 constexpr std::size_t kLastKept = 64;
@@ -46,6 +60,8 @@ class Reducer {
  public:
   Reducer(Network start, bool pairs) : pairs_(pairs) {
     result_.end = start;
+    result_.end.reserve(2 * start.part_count());
+    result_.steps.reserve(start.part_count());
     result_.start = std::move(start);
   }
 
@@ -76,8 +92,21 @@ class Reducer {
       if (candidates.empty()) return;
       ++stage_;
       next_ = Frontier{};
-      for (Candidate& one : candidates) apply(*one.rule, std::move(one.place));
+      for (std::size_t i = 0; i < candidates.size(); ++i) {
+        look_ahead(candidates, i);
+        apply(*candidates[i].rule, std::move(candidates[i].place));
+      }
       frontier = std::move(next_);
+    }
+  }
+
+  void look_ahead(const std::vector<Candidate>& candidates, std::size_t at) {
+    constexpr std::size_t kFar = 12, kNear = 6;
+    if (at + kFar < candidates.size()) {
+      for (const PartId part : candidates[at + kFar].place.parts) network().expect(part);
+    }
+    if (at + kNear < candidates.size()) {
+      for (const PartId part : candidates[at + kNear].place.parts) network().expect_ends(part);
     }
   }
 
@@ -97,8 +126,7 @@ class Reducer {
         }
       }
     }
-    std::sort(candidates.begin(), candidates.end(),
-              [](const Candidate& a, const Candidate& b) { return a.earliest < b.earliest; });
+    in_file_order(candidates);
     return candidates;
   }
 
