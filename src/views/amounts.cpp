@@ -1,0 +1,57 @@
+// How long exact values are, and when a decimal stands beside them.
+#include "views/amounts.h"
+
+#include <algorithm>
+
+#include "ohmfold/decimal.h"
+
+namespace ohmfold::views {
+
+std::size_t digit_estimate(const Number& number) {
+  // log10(2) = 0.30103, rounded up.
+  return number.bits() * 30'103 / 100'000 + 2;
+}
+
+namespace {
+
+std::size_t counted_digits(const Number& number) {
+  const std::string text = number.to_string();
+  return static_cast<std::size_t>(
+      std::count_if(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; }));
+}
+
+}  // namespace
+
+std::string digits_text(const Number& number) {
+  constexpr std::size_t kMostCounted = 1'000;
+  std::size_t digits = digit_estimate(number);
+  if (digits <= kMostCounted) return count_text(counted_digits(number)) + " digits";
+  std::size_t unit = 1;  // of the third figure
+  while (digits / unit >= 1'000) unit *= 10;
+  digits = (digits + unit / 2) / unit * unit;
+  return "about " + count_text(digits) + " digits";
+}
+
+bool is_too_long_to_show(const Number& number) {
+  if (digit_estimate(number) <= kMostShownDigits) return false;
+  if (digit_estimate(number) > kMostShownDigits + 4) return true;
+  return counted_digits(number) > kMostShownDigits;
+}
+
+std::string count_text(std::size_t count) {
+  std::string digits = std::to_string(count);
+  for (std::size_t end = digits.size(); end > 3; end -= 3) digits.insert(end - 3, ",");
+  return digits;
+}
+
+Beside decimal_beside(const Quantity& quantity, int figures) {
+  const Number& number = quantity.number;
+  if (is_too_long_to_show(number)) return Beside::rounded;
+  const bool ends = terminating_decimal(number, figures).has_value();
+  if (number.is_integer() && abs(number) < Number(1000)) {
+    return ends || number.is_zero() ? Beside::nothing : Beside::rounded;
+  }
+  return ends ? Beside::equal : Beside::rounded;
+}
+
+}  // namespace ohmfold::views

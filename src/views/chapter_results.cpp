@@ -1,0 +1,126 @@
+// The results of a case in tables: every part, every point.
+#include <algorithm>
+#include <set>
+
+#include "views/amounts.h"
+#include "views/chapter.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+class Results {
+ public:
+  Results(const Scene& scene, const CaseTrace& trace, Document& document)
+      : scene_(scene), trace_(trace), document_(document) {}
+
+  void run() {
+    // Without a source every entry would be zero.
+    if (trace_.branches.empty() || trace_.kind == Kind::no_source) return;
+    document_.heading(3, say("All parts and points"));
+    add_parts();
+    add_points();
+    if (any_rounded_) {
+      document_.paragraph(
+          say("Where a table shows only a rounded value, the exact one stands in the working."));
+    }
+    for (const Undetermined why : reasons_) {
+      document_.paragraph(say("Not determined: ", why_undetermined(why), "."));
+    }
+  }
+
+ private:
+  void add_parts() {
+    Table table;
+    table.columns = {{say("Part"), Align::left},
+                     {say("R"), Align::left},
+                     {say("V"), Align::left},
+                     {say("I"), Align::left},
+                     {say("P"), Align::left}};
+    const Selection selection = select(trace_.branches.size());
+    for (std::size_t i = 0; i < trace_.branches.size(); ++i) {
+      if (!selection.shows(i)) continue;
+      const BranchResult& branch = trace_.branches[i];
+      table.rows.push_back({say(scene_.problem.part(branch.part).name), resistance(branch.part),
+                            cell(branch.voltage), cell(branch.current), cell(branch.power)});
+      if (i + 1 == selection.first && selection.left_out() > 0) {
+        table.rows.push_back({say("…"), {}, {}, {}, {}});
+      }
+    }
+    document_.table(std::move(table));
+    if (selection.left_out() > 0) {
+      document_.paragraph(say(count_text(selection.left_out()), " parts are not listed here."));
+    }
+  }
+
+  void add_points() {
+    Table table;
+    table.columns = {{say("Point"), Align::left}, {say("Potential"), Align::left}};
+    const Selection selection = select(trace_.nodes.size());
+    for (std::size_t i = 0; i < trace_.nodes.size(); ++i) {
+      if (!selection.shows(i)) continue;
+      const NodeResult& node = trace_.nodes[i];
+      table.rows.push_back({say(scene_.words.point(node.point)), cell(node.potential)});
+      if (i + 1 == selection.first && selection.left_out() > 0)
+        table.rows.push_back({say("…"), {}});
+    }
+    if (!table.rows.empty()) document_.table(std::move(table));
+  }
+
+  Words cell(const Reading& reading) {
+    if (!reading.value) {
+      reasons_.insert(reading.why);
+      return say("not determined");
+    }
+    const Quantity& quantity = *reading.value;
+    if (is_short(scene_.amount(quantity, Form::exact))) return scene_.value(quantity);
+    any_rounded_ = any_rounded_ || decimal_beside(quantity, scene_.figures) != Beside::equal;
+    return scene_.brief(quantity);
+  }
+
+  [[nodiscard]] Words resistance(PartId part) const {
+    const Network& network = scene_.reduction.start;
+    switch (network.kind(part)) {
+      case ElementKind::resistor: {
+        const Quantity quantity(network.resistance(part).lowest_terms(), Unit::ohm);
+        return say(scene_.amount(quantity, Form::given));
+      }
+      case ElementKind::battery: {
+        const Resistance& internal = network.battery(part).internal;
+        if (internal.is_zero()) return say("battery");
+        return say("battery, ", scene_.amount(internal, Form::given));
+      }
+      case ElementKind::port:
+        return {};
+      case ElementKind::wire:
+        return say("wire");
+      case ElementKind::closed_switch:
+        return say("closed");
+      case ElementKind::ammeter:
+        return say("ammeter");
+      case ElementKind::shorted:
+        return say("wire");
+      case ElementKind::open_switch:
+        return say("open");
+      case ElementKind::voltmeter:
+        return say("voltmeter");
+      case ElementKind::taken_out:
+        return say("taken out");
+    }
+    return {};
+  }
+
+  const Scene& scene_;
+  const CaseTrace& trace_;
+  Document& document_;
+  bool any_rounded_ = false;
+  std::set<Undetermined> reasons_;
+};
+
+}  // namespace
+
+void add_results(const Scene& scene, const CaseTrace& trace, Document& document) {
+  Results(scene, trace, document).run();
+}
+
+}  // namespace ohmfold::views

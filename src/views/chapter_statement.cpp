@@ -1,0 +1,205 @@
+// The beginning of a worked solution: the problem, what is given, what is asked, what is assumed.
+#include <algorithm>
+
+#include "views/amounts.h"
+#include "views/chapter.h"
+#include "views/questions.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+bool any(const Problem& problem, PartKind kind) {
+  return std::any_of(problem.parts.begin(), problem.parts.end(),
+                     [&](const Part& part) { return part.kind == kind; });
+}
+
+Words given_value(const Part& part, int figures) {
+  switch (part.kind) {
+    case PartKind::battery: {
+      const Words words = say(Amount{{part.value, Unit::volt}, Form::given, figures});
+      if (part.internal.is_zero()) return words;
+      return say(words, ", internal ", Amount{{part.internal, Unit::ohm}, Form::given, figures});
+    }
+    case PartKind::resistor:
+    case PartKind::lamp:
+      return say(Amount{{part.value, Unit::ohm}, Form::given, figures});
+    case PartKind::wire:
+    case PartKind::knife_switch:
+    case PartKind::ammeter:
+    case PartKind::voltmeter:
+      return {};
+  }
+  return {};
+}
+
+void add_given(const Problem& problem, int figures, Document& document) {
+  document.heading(2, say("Given"));
+  Table table;
+  for (const char* heading : {"Part", "Kind", "Value", "From", "To"}) {
+    table.columns.push_back({say(heading), Align::left});
+  }
+  const Selection selection = select(problem.parts.size());
+  for (std::size_t i = 0; i < problem.parts.size(); ++i) {
+    if (!selection.shows(i)) continue;
+    const Part& part = problem.parts[i];
+    const bool battery = part.kind == PartKind::battery;
+    table.rows.push_back({say(Run(PartName{part.name})), say(keyword(part.kind)),
+                          given_value(part, figures),
+                          say(Run(PointName{problem.point(part.from)}), battery ? " (−)" : ""),
+                          say(Run(PointName{problem.point(part.to)}), battery ? " (+)" : "")});
+    if (i + 1 == selection.first && selection.left_out() > 0) {
+      table.rows.push_back({say("…"), {}, {}, {}, {}});
+    }
+  }
+  document.table(std::move(table));
+  if (selection.left_out() > 0) {
+    document.paragraph(say("Of ", count_text(selection.count), " parts, ",
+                           count_text(selection.left_out()), " are not listed here."));
+  }
+}
+
+Words setting_words(const Problem& problem, const Setting& setting) {
+  const Part& part = problem.part(setting.part);
+  const Words name =
+      say(part.kind == PartKind::knife_switch ? "switch " : "",
+          part.kind == PartKind::battery ? "battery " : "", Run(PartName{part.name}));
+  const Unit unit = part.kind == PartKind::battery ? Unit::volt : Unit::ohm;
+  switch (setting.kind) {
+    case SettingKind::open:
+      return say(name, " is open");
+    case SettingKind::closed:
+      return say(name, " is closed");
+    case SettingKind::removed:
+      return say(name, " is taken out");
+    case SettingKind::shorted:
+      return say("a wire stands in place of ", name);
+    case SettingKind::value:
+      return say(name, " has ", Amount{{setting.value, unit}, Form::given, problem.figures});
+  }
+  return {};
+}
+
+Words settings_words(const Problem& problem, const Case& setting) {
+  std::vector<Words> settings;
+  for (const Setting& one : setting.settings) settings.push_back(setting_words(problem, one));
+  return settings.empty() ? say("everything as listed") : listed(settings);
+}
+
+void add_case_list(const Problem& problem, Document& document) {
+  if (problem.cases.size() < 2) return;
+  document.heading(2, say("Cases"));
+  const Selection selection = select(problem.cases.size());
+  for (std::size_t i = 0; i < problem.cases.size(); ++i) {
+    if (!selection.shows(i)) continue;
+    const Case& one = problem.cases[i];
+    document.entry(std::to_string(i + 1),
+                   say(one.label, ": ", sentence(settings_words(problem, one))));
+  }
+}
+
+void add_asked(const Scene& scene, Document& document) {
+  const Problem& problem = scene.problem;
+  document.heading(2, say(problem.cases.size() < 2 ? "Asked" : "Asked, for each case"));
+  if (problem.questions.empty()) {
+    document.paragraph(say(
+        "The equivalent resistance that each battery sees, and the current, the voltage and the "
+        "power of every part."));
+    return;
+  }
+  const Selection selection = select(problem.questions.size());
+  for (std::size_t i = 0; i < problem.questions.size(); ++i) {
+    if (!selection.shows(i)) continue;
+    const Question& question = problem.questions[i];
+    Words words =
+        say(question_words(question, problem).capitalised(), ", ",
+            formula_text(question_symbol(question, problem, scene.symbols), Letters::unicode));
+    if (const auto* between = std::get_if<VoltageBetween>(&question)) {
+      const Expression first = scene.symbols.potential(between->from);
+      const Expression second = scene.symbols.potential(between->to);
+      words.add(" = " + formula_text(sum({first, negative(second)}), Letters::unicode));
+    }
+    document.entry(std::to_string(i + 1), say(words, ", in ", question_unit(question), "."));
+  }
+  if (selection.left_out() > 0) {
+    document.paragraph(say(count_text(selection.left_out()), " questions are not listed here."));
+  }
+}
+
+void add_battery_assumptions(const Problem& problem, Document& document) {
+  std::vector<Words> ideal, real;
+  for (const Part& part : problem.parts) {
+    if (part.kind != PartKind::battery) continue;
+    (part.internal.is_zero() ? ideal : real).push_back(say(Run(PartName{part.name})));
+  }
+  if (!ideal.empty()) {
+    document.entry("", say(ideal.size() == 1 ? "Battery " : "Batteries ", listed(ideal),
+                           ideal.size() == 1 ? " keeps its" : " keep their",
+                           " voltage whatever the current: no internal resistance."));
+  }
+  if (!real.empty()) {
+    document.entry("", say(real.size() == 1 ? "Battery " : "Batteries ", listed(real),
+                           real.size() == 1 ? " acts" : " act",
+                           " like an ideal battery with the internal resistance in series."));
+  }
+}
+
+void add_sign_convention(const Problem& problem, Document& document) {
+  const bool battery = any(problem, PartKind::battery);
+  document.entry("", say("Currents and voltages count from a part's first point to its second, as "
+                         "listed above",
+                         battery ? "; for a battery, the current out of its + terminal, and the "
+                                   "voltage of + against −."
+                                 : "."));
+  if (!battery && !problem.ground) return;
+  const auto first = std::find_if(problem.parts.begin(), problem.parts.end(),
+                                  [](const Part& part) { return part.kind == PartKind::battery; });
+  const PointId ground = problem.ground ? *problem.ground : first->from;
+  document.entry("", say("Potentials are counted from point ",
+                         Run(PointName{problem.point(ground)}), ", which is at 0\u00A0V."));
+}
+
+void add_assumptions(const Problem& problem, Document& document) {
+  document.heading(2, say("Assumed"));
+  add_battery_assumptions(problem, document);
+  const bool switches = any(problem, PartKind::knife_switch);
+  const bool voltmeters = any(problem, PartKind::voltmeter);
+  std::vector<Words> wires{say("wires")};
+  if (switches) wires.push_back(say("closed switches"));
+  if (any(problem, PartKind::ammeter)) wires.push_back(say("ammeters"));
+  document.entry("", say(listed(wires).capitalised(), " have no resistance."));
+  if (switches || voltmeters) {
+    document.entry("",
+                   say("No current runs through ", switches ? "an open switch" : "",
+                       switches && voltmeters ? " or " : "", voltmeters ? "a voltmeter" : "", "."));
+  }
+  if (any(problem, PartKind::battery) || problem.ground) add_sign_convention(problem, document);
+}
+
+}  // namespace
+
+void add_statement(const Trace& trace, int figures, Document& document) {
+  const Problem& problem = *trace.problem;
+  document.heading(
+      1, say(problem.title.empty() ? std::string("A network of resistors") : problem.title));
+  for (const std::string& text : problem.texts) document.paragraph(say(text));
+  add_given(problem, figures, document);
+  add_case_list(problem, document);
+  if (trace.cases.empty()) return;
+  add_asked(Scene(problem, trace.cases.front().main, figures), document);
+  add_assumptions(problem, document);
+}
+
+void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_t number,
+                      Document& document) {
+  if (trace.name.empty() || number >= problem.cases.size()) {
+    document.heading(2, say("Solution"));
+    return;
+  }
+  document.heading(2, problem.cases.size() < 2
+                          ? say("Solution: ", trace.name)
+                          : say("Case ", count_text(number + 1), ": ", trace.name));
+  document.paragraph(sentence(settings_words(problem, problem.cases[number])));
+}
+
+}  // namespace ohmfold::views

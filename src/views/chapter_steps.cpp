@@ -1,0 +1,115 @@
+// The reduction in words: plan, steps with their reasons, redraws, and what is left in the end.
+#include <algorithm>
+
+#include "views/amounts.h"
+#include "views/chapter.h"
+#include "views/plan.h"
+#include "views/reduction_chapter.h"
+#include "views/step_lines.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+/// A redraw with more parts is not listed part by part.
+constexpr std::size_t kMostListed = 12;
+
+/// The parts that stay until the end of a step, by number of steps made.
+std::size_t alive_after(const Reduction& reduction, std::size_t steps) {
+  std::size_t count = reduction.start.alive_count();
+  for (std::size_t i = 0; i < steps; ++i) {
+    const Step step = reduction.steps[i];
+    count = count - step.takes.size() + (step.makes.exists() ? 1 : 0);
+  }
+  return count;
+}
+
+Words drawn_part(const Scene& scene, const Network& network, PartId part) {
+  const PointId from = network.from(part);
+  const PointId to = network.to(part);
+  const Words ends = from == to
+                         ? say(" with both ends on ", scene.words.point(from))
+                         : say(" from ", scene.words.point(from), " to ", scene.words.point(to));
+  switch (network.kind(part)) {
+    case ElementKind::resistor:
+      return say(scene.words.part(part), " (", scene.brief(scene.resistance(part)), ")", ends);
+    case ElementKind::battery:
+      return say("battery ", scene.words.part(part), ends);
+    case ElementKind::port:
+    case ElementKind::wire:
+    case ElementKind::closed_switch:
+    case ElementKind::ammeter:
+    case ElementKind::shorted:
+    case ElementKind::open_switch:
+    case ElementKind::voltmeter:
+    case ElementKind::taken_out:
+      return say(scene.words.part(part), ends);
+  }
+  return {};
+}
+
+void add_redraw(const Scene& scene, std::uint32_t stage, std::size_t steps, Document& document) {
+  const std::size_t count = alive_after(scene.reduction, steps);
+  const Words label = say("Redraw ", std::to_string(stage), ": ");
+  if (count > kMostListed) {
+    document.paragraph(say(label, count_text(count), " parts are left."));
+    return;
+  }
+  const Network network = replay(scene.reduction, steps);
+  std::vector<Words> parts;
+  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
+    const PartId part{i};
+    if (!network.is_alive(part) || network.kind(part) == ElementKind::port) continue;
+    parts.push_back(drawn_part(scene, network, part));
+  }
+  Words words = label;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (i > 0) words.add("; ");
+    words.add(parts[i]);
+  }
+  document.paragraph(say(words, parts.empty() ? "nothing is left." : "."));
+}
+
+void add_step(const Scene& scene, const Step& step, Document& document) {
+  document.entry(std::to_string(step.number), scene.words.action(step));
+  document.paragraph(scene.words.reason(step), 1);
+  document.working(step_lines(scene, step));
+}
+
+}  // namespace
+
+std::pair<PointId, PointId> terminals(const Reduction& reduction) {
+  const PartId source = reduction.source;
+  const Network& start = reduction.start;
+  // A battery is written from − to +; a port from its first point.
+  if (start.kind(source) == ElementKind::battery) return {start.to(source), start.from(source)};
+  return {start.from(source), start.to(source)};
+}
+
+void add_reduction(const Scene& scene, bool whole, Document& document) {
+  const StepLog& steps = scene.reduction.steps;
+  const Selection selection = select(steps.size(), whole);
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    if (!selection.shows(i)) continue;
+    add_step(scene, steps[i], document);
+    const bool stage_ends = i + 1 == steps.size() || steps[i + 1].stage != steps[i].stage;
+    if (stage_ends) add_redraw(scene, steps[i].stage, i + 1, document);
+    if (i + 1 == selection.first && selection.left_out() > 0) {
+      document.paragraph(say("Of ", count_text(selection.count), " steps, ",
+                             count_text(selection.left_out()),
+                             " are not shown here; the last ones follow."));
+    }
+  }
+}
+
+void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
+  document.heading(3, say("Plan"));
+  document.paragraph(plan(scene));
+  if (!scene.reduction.steps.empty()) {
+    document.heading(3, say("Reducing the circuit"));
+    add_reduction(scene, trace.complete, document);
+  }
+  add_what_is_left(scene, trace, document);
+}
+
+}  // namespace ohmfold::views

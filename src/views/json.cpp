@@ -1,0 +1,94 @@
+// The trace as JSON, version 1 of "ohmfold-trace" (docs/trace.md).
+#include "ohmfold/render.h"
+#include "views/json_items.h"
+
+namespace ohmfold {
+
+namespace views {
+namespace {
+
+/// Writes the outer structure by hand and each entry of a list on a line of its own, so that a
+/// large trace never stands in memory as one tree.
+class TraceWriter {
+ public:
+  TraceWriter(const Problem& problem, int figures) : problem_(problem), figures_(figures) {}
+
+  std::string write(const Trace& trace) {
+    text_ = "{\n  \"format\": \"ohmfold-trace\",\n  \"version\": 1,\n  \"title\": " +
+            dumped(problem_.title) + ",\n  \"cases\": [";
+    for (std::size_t i = 0; i < trace.cases.size(); ++i) {
+      text_ += i == 0 ? "\n    {" : ",\n    {";
+      is_first_ = true;
+      write_case(trace.cases[i]);
+      text_ += "\n    }";
+    }
+    text_ += trace.cases.empty() ? "]\n}\n" : "\n  ]\n}\n";
+    return std::move(text_);
+  }
+
+ private:
+  void write_case(const CaseTrace& trace) {
+    const JsonItems items(problem_, trace, figures_);
+    put("name", trace.name);
+    put("kind", kind_word(trace.kind));
+    if (trace.contradiction) put("contradiction", items.contradiction(*trace.contradiction));
+    put("complete", trace.complete);
+    const StepLog& steps = trace.main.steps;
+    list("steps", steps.size(), [&](std::size_t i) { return items.step(steps[i]); });
+    put("bridge", nullptr);
+    put("equivalent", items.equivalent());
+    list("returns", trace.returns, [&](const Return& item) { return items.returned(item); });
+    list("branches", trace.branches, [&](const BranchResult& item) { return items.branch(item); });
+    list("nodes", trace.nodes, [&](const NodeResult& item) { return items.node(item); });
+    list("answers", trace.answers, [&](const Answer& item) { return items.answer(item); });
+    list("checks", trace.checks, [&](const Check& item) { return items.check(item); });
+    list("cautions", trace.cautions, [&](const Caution& item) { return items.caution(item); });
+  }
+
+  static std::string dumped(const Json& json) {
+    return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+  }
+
+  void key(const char* name) {
+    text_ += is_first_ ? "\n      \"" : ",\n      \"";
+    is_first_ = false;
+    text_ += name;
+    text_ += "\": ";
+  }
+
+  void put(const char* name, const Json& value) {
+    key(name);
+    text_ += dumped(value);
+  }
+
+  template <class Item>
+  void list(const char* name, std::size_t count, Item item) {
+    key(name);
+    text_ += '[';
+    for (std::size_t i = 0; i < count; ++i) {
+      text_ += i == 0 ? "\n        " : ",\n        ";
+      text_ += dumped(item(i));
+    }
+    text_ += count == 0 ? "]" : "\n      ]";
+  }
+
+  template <class Entry, class Item>
+  void list(const char* name, const std::vector<Entry>& entries, Item item) {
+    list(name, entries.size(), [&](std::size_t i) { return item(entries[i]); });
+  }
+
+  const Problem& problem_;
+  int figures_;
+  std::string text_;
+  bool is_first_ = true;
+};
+
+}  // namespace
+}  // namespace views
+
+std::string render_json(const Trace& trace, int figures) {
+  const Problem& problem = *trace.problem;
+  return views::TraceWriter(problem, figures > 0 ? figures : problem.figures).write(trace);
+}
+
+}  // namespace ohmfold

@@ -1,0 +1,84 @@
+// The order of a worked solution: statement, then each case from its steps to its cautions.
+#include "views/outline.h"
+
+#include <algorithm>
+
+#include "views/amounts.h"
+#include "views/chapter.h"
+
+namespace ohmfold::views {
+
+std::vector<Expression> Scene::put_in(const std::vector<Quantity>& values) const {
+  const bool all_end = std::all_of(values.begin(), values.end(), [&](const Quantity& value) {
+    return !is_too_long_to_show(value.number) && terminating_decimal(value.number, figures);
+  });
+  std::vector<Expression> terms;
+  terms.reserve(values.size());
+  for (const Quantity& value : values) {
+    terms.push_back({amount(value, all_end ? Form::compact : Form::exact)});
+  }
+  return terms;
+}
+
+bool is_short(const Amount& amount) {
+  constexpr std::size_t kMostBytes = 14;
+  return !is_too_long_to_show(amount.quantity.number) &&
+         amount_text(amount, Letters::unicode).size() <= kMostBytes;
+}
+
+Words Scene::brief(const Quantity& quantity) const {
+  const Amount compact = amount(quantity, Form::compact);
+  if (is_short(compact)) return say(compact);
+  const bool equal = decimal_beside(quantity, figures) == Beside::equal;
+  return say(equal ? "" : "≈\u00A0", amount(quantity, Form::decimal));
+}
+
+Words Scene::value(const Quantity& quantity) const {
+  Words written = say(amount(quantity, Form::exact));
+  const Beside beside = decimal_beside(quantity, figures);
+  if (beside == Beside::nothing) return written;
+  return say(written, beside == Beside::equal ? " =\u00A0" : " ≈\u00A0",
+             amount(quantity, Form::decimal));
+}
+
+Words Scene::value(const Reading& reading) const {
+  return reading.value ? value(*reading.value) : say("not determined");
+}
+
+Selection select(std::size_t count, bool whole) {
+  constexpr std::size_t kFirst = 20;
+  constexpr std::size_t kLast = 5;
+  if (count <= kFirst + kLast || (whole && count <= kMostEntries)) return {count, count, 0};
+  return {count, kFirst, kLast};
+}
+
+Document outline(const Trace& trace, int figures) {
+  const Problem& problem = *trace.problem;
+  if (figures <= 0) figures = problem.figures;
+  Document document;
+  add_statement(trace, figures, document);
+  for (std::size_t i = 0; i < trace.cases.size(); ++i) {
+    const CaseTrace& one = trace.cases[i];
+    const Scene scene(problem, one.main, figures);
+    add_case_heading(problem, one, i, document);
+    if (one.contradiction) {
+      add_contradiction(scene, one, document);
+      continue;
+    }
+    add_steps(scene, one, document);
+    if (!one.complete) {
+      document.paragraph(
+          say("The exact values of all parts together would be too long to write, so "
+              "only what is asked for has been found."));
+    }
+    add_way_back(scene, one, document);
+    add_results(scene, one, document);
+    add_answers(scene, one, document);
+    add_checks(scene, one, document);
+    add_cautions(scene, one, document);
+  }
+  add_comparison(trace, figures, document);
+  return document;
+}
+
+}  // namespace ohmfold::views

@@ -1,0 +1,112 @@
+// What a reduction is going to do, said before its first number.
+#include "views/plan.h"
+
+#include "views/reduction_chapter.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+/// With more combinations than this the plan names none of them.
+constexpr std::size_t kMostNamed = 6;
+
+/// "Leave out what carries no current. "
+Words tidying(const Reduction& reduction) {
+  bool merges = false;
+  bool leaves_out = false;
+  for (std::size_t i = 0; i < reduction.steps.size() && !reduction.steps[i].makes.exists(); ++i) {
+    const bool wire = reduction.steps[i].rule == RuleName::ideal_wire;
+    merges = merges || wire;
+    leaves_out = leaves_out || !wire;
+  }
+  if (!merges && !leaves_out) return {};
+  return say(leaves_out ? "Leave out what carries no current" : "",
+             leaves_out && merges ? ", and make" : "", !leaves_out && merges ? "Make" : "",
+             merges ? " one point of the points that ideal wires join" : "", ". ");
+}
+
+/// "R1 and R2 in series, R3 and R4 in series, then R12 and R34 in parallel"
+Words combinations(const Scene& scene) {
+  const StepLog& steps = scene.reduction.steps;
+  Words words;
+  std::size_t named = 0;
+  std::uint32_t stage = 0;
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    const Step step = steps[i];
+    if (!step.makes.exists()) continue;
+    if (++named > kMostNamed || step.takes.size() > kMostNamed) {
+      return say("what is in series and what is in parallel, drawing after drawing");
+    }
+    if (named > 1) words.add(step.stage == stage ? ", " : ", then ");
+    words.add(scene.words.parts(step.takes));
+    words.add(step.rule == RuleName::series ? " in series" : " in parallel");
+    stage = step.stage;
+  }
+  return words;
+}
+
+bool is_port(const Reduction& reduction) {
+  return reduction.source.exists() && reduction.end.kind(reduction.source) == ElementKind::port;
+}
+
+bool combines(const Reduction& reduction) {
+  return !reduction.steps.empty() && reduction.steps[reduction.steps.size() - 1].makes.exists();
+}
+
+Words plan_to_one_part(const Scene& scene) {
+  const Reduction& reduction = scene.reduction;
+  const auto [first, second] = terminals(reduction);
+  const Words place = say("between ", scene.words.point(first), " and ", scene.words.point(second));
+  Words words = tidying(reduction);
+  if (combines(reduction)) {
+    words.add(say("Combine ", combinations(scene), ", until one part is left ", place, ". "));
+  } else {
+    words.add(say("Only one part lies ", place, ". "));
+  }
+  if (is_port(reduction)) return words;
+  words.add("Find the current of the battery");
+  words.add(combines(reduction) ? ", then undo the steps in reverse order." : ".");
+  return words;
+}
+
+/// For what no rule brings down to one part.
+Words plan_to_equations(const Scene& scene) {
+  const Reduction& reduction = scene.reduction;
+  Words words = tidying(reduction);
+  if (combines(reduction)) words.add(say("Combine ", combinations(scene), ". "));
+  if (reduction.stop == Stop::bridge) {
+    words.add(say("No two of ", combines(reduction) ? "the parts that are left" : "the parts",
+                  " are in series or in parallel"));
+  } else {
+    words.add(
+        say("More than one battery feeds ", combines(reduction) ? "what is left" : "the circuit"));
+  }
+  if (is_port(reduction)) {
+    return say(words, ": find the resistance by node-voltage analysis.");
+  }
+  words.add(": find the potentials by node-voltage analysis");
+  words.add(reduction.steps.empty() ? "." : ", then undo the steps in reverse order.");
+  return words;
+}
+
+}  // namespace
+
+Words plan(const Scene& scene) {
+  switch (scene.reduction.stop) {
+    case Stop::reduced:
+      return plan_to_one_part(scene);
+    case Stop::bridge:
+    case Stop::several_sources:
+      return plan_to_equations(scene);
+    case Stop::short_circuit:
+      return say(tidying(scene.reduction),
+                 "The two terminals then are one point: the battery is short-circuited.");
+    case Stop::open:
+      return say(tidying(scene.reduction), "No closed path is left.");
+    case Stop::no_source:
+      return say("No battery feeds this circuit, so nothing drives a current.");
+  }
+  return {};
+}
+
+}  // namespace ohmfold::views

@@ -1,0 +1,85 @@
+// Questions in words and symbols.
+#include "views/questions.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+class QuestionReader {
+ public:
+  explicit QuestionReader(const Problem& problem) : problem_(problem) {}
+
+  Words operator()(const CurrentThrough& q) const {
+    return say("the current through ", part(q.part));
+  }
+  Words operator()(const VoltageAcross& q) const {
+    return say("the voltage across ", part(q.part));
+  }
+  Words operator()(const VoltageBetween& q) const {
+    return say("the voltage from ", point(q.from), " to ", point(q.to));
+  }
+  Words operator()(const PotentialAt& q) const { return say("the potential at ", point(q.point)); }
+  Words operator()(const PowerIn& q) const {
+    const bool battery = problem_.part(q.part).kind == PartKind::battery;
+    return say(battery ? "the power that battery " : "the power in ", part(q.part),
+               battery ? " delivers" : "");
+  }
+  Words operator()(const ResistanceBetween& q) const {
+    return say("the resistance between ", point(q.from), " and ", point(q.to));
+  }
+  Words operator()(const ResistanceSeenBy& q) const {
+    return say("the resistance that battery ", part(q.battery), " sees");
+  }
+
+ private:
+  Run part(PartId id) const { return PartName{problem_.part(id).name}; }
+  Run point(PointId id) const { return PointName{problem_.point(id)}; }
+
+  const Problem& problem_;
+};
+
+class SymbolReader {
+ public:
+  SymbolReader(const Problem& problem, const Symbols& symbols)
+      : problem_(problem), symbols_(symbols) {}
+
+  Expression operator()(const CurrentThrough& q) const { return symbols_.current(q.part); }
+  Expression operator()(const VoltageAcross& q) const { return symbols_.voltage(q.part); }
+  Expression operator()(const VoltageBetween& q) const { return symbols_.between(q.from, q.to); }
+  Expression operator()(const PotentialAt& q) const { return symbols_.potential(q.point); }
+  Expression operator()(const PowerIn& q) const { return symbols_.power(q.part); }
+  Expression operator()(const ResistanceBetween& q) const {
+    return symbols_.between(q.from, q.to, "R");
+  }
+  Expression operator()(const ResistanceSeenBy&) const { return Symbols::equivalent(); }
+
+ private:
+  const Problem& problem_;
+  const Symbols& symbols_;
+};
+
+}  // namespace
+
+Words question_words(const Question& question, const Problem& problem) {
+  return std::visit(QuestionReader(problem), question);
+}
+
+std::string_view question_unit(const Question& question) {
+  struct Reader {
+    Unit operator()(const CurrentThrough&) const { return Unit::ampere; }
+    Unit operator()(const VoltageAcross&) const { return Unit::volt; }
+    Unit operator()(const VoltageBetween&) const { return Unit::volt; }
+    Unit operator()(const PotentialAt&) const { return Unit::volt; }
+    Unit operator()(const PowerIn&) const { return Unit::watt; }
+    Unit operator()(const ResistanceBetween&) const { return Unit::ohm; }
+    Unit operator()(const ResistanceSeenBy&) const { return Unit::ohm; }
+  };
+  return symbol(std::visit(Reader{}, question), Letters::unicode);
+}
+
+Expression question_symbol(const Question& question, const Problem& problem,
+                           const Symbols& symbols) {
+  return std::visit(SymbolReader(problem, symbols), question);
+}
+
+}  // namespace ohmfold::views

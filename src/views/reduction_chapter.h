@@ -1,0 +1,38 @@
+// The steps of one reduction and what it came to, for the main one of a case and for those of
+// further questions.
+#pragma once
+
+#include <utility>
+#include <vector>
+
+#include "views/chapter.h"
+
+namespace ohmfold::views {
+
+/// The two points that the reduction is seen from, as the file names them: + and − of its battery.
+/// Requires a source.
+[[nodiscard]] std::pair<PointId, PointId> terminals(const Reduction& reduction);
+
+/// The points at which parts are left, in file order.
+[[nodiscard]] std::vector<PointId> points_left(const Reduction& reduction);
+
+/// The steps with their redraws. `whole`: all of them, up to kMostEntries.
+void add_reduction(const Scene& scene, bool whole, Document& document);
+
+/// What the reduction came to: one part, a bridge, several batteries, a short circuit, nothing.
+void add_what_is_left(const Scene& scene, const CaseTrace& trace, Document& document);
+
+/// The resistance between the two terminals of a reduction, or why there is none.
+void add_resistance(const Scene& scene, const Expression& symbol, const Reading& value,
+                    Document& document);
+
+/// Equations and potentials of what is left, as far as they were found.
+void add_node_voltages(const Scene& scene, const CaseTrace& trace, Document& document);
+
+/// Why nothing that is left of a bridge is in series or in parallel.
+[[nodiscard]] Words bridge_words(const Scene& scene);
+
+/// How the resistance of a bridge between two points is found.
+[[nodiscard]] Words port_words();
+
+}  // namespace ohmfold::views

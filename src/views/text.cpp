@@ -1,0 +1,182 @@
+// The worked solution as plain text for a terminal or a printer; knows nothing of circuits.
+#include <algorithm>
+
+#include "ohmfold/render.h"
+#include "views/document.h"
+#include "views/lettering.h"
+#include "views/outline.h"
+#include "views/table_text.h"
+
+namespace ohmfold {
+
+namespace views {
+namespace {
+
+constexpr std::string_view kBold = "\033[1m";
+constexpr std::string_view kPlain = "\033[0m";
+constexpr std::size_t kStep = 4;        ///< columns that a numbered entry or a formula stands in
+constexpr std::size_t kNarrowest = 20;  ///< no text is wrapped narrower than this
+
+class TextWriter {
+ public:
+  explicit TextWriter(const TextOptions& options)
+      : options_(options),
+        width_(std::max(kNarrowest, static_cast<std::size_t>(std::max(options.width, 0)))) {}
+
+  std::string write(const Document& document) {
+    for (const Block& block : document.blocks) std::visit(*this, block);
+    return std::move(text_);
+  }
+
+  void operator()(const Heading& heading) {
+    const auto lines = wrapped(shown(heading.words), width_);
+    if (!text_.empty()) text_ += heading.level == 2 ? "\n\n" : "\n";
+    std::size_t longest = 0;
+    for (const std::string& line : lines) longest = std::max(longest, display_width(line));
+    if (heading.level == 1) put_line(rule(heading.level, longest), false);
+    for (const std::string& line : lines) put_line(line, true);
+    put_line(rule(heading.level, longest), false);
+    after_ = After::heading;
+  }
+
+  void operator()(const Paragraph& paragraph) {
+    const std::size_t indent = kStep * static_cast<std::size_t>(paragraph.indent);
+    if (paragraph.indent == 0 && after_ != After::heading) text_ += '\n';
+    for (const std::string& line : wrapped(shown(paragraph.words), width_, indent, indent)) {
+      put_line(line, false);
+    }
+    after_ = After::paragraph;
+  }
+
+  void operator()(const Entry& entry) {
+    if (!entry.number.empty() && after_ != After::heading && after_ != After::entry) text_ += '\n';
+    if (entry.number.empty() && after_ == After::paragraph) text_ += '\n';
+    const std::string bullet = options_.letters == Letters::unicode ? "•" : "*";
+    const std::string mark = entry.number.empty() ? bullet : entry.number + ".";
+    const std::size_t used = display_width(mark);
+    const std::size_t column = std::max(kStep, used + 1);
+    auto lines = wrapped(shown(entry.words), width_, column, column);
+    lines.front().replace(0, used, styled(mark));
+    for (const std::string& line : lines) put_line(line, false);
+    after_ = After::entry;
+  }
+
+  void operator()(const Working& working) {
+    std::vector<std::vector<std::string>> formulas;
+    std::size_t widest = 0;
+    std::size_t left = 0;
+    for (const Equation& line : working.lines) {
+      left = std::max(left, display_width(shown(line.left)));
+    }
+    for (const Equation& line : working.lines) {
+      formulas.push_back(formula_lines(line, left));
+      const std::size_t used = display_width(formulas.back().back());
+      const bool fits = !line.note.empty() && used + note_width(line.note) <= width_;
+      if (fits) widest = std::max(widest, used);
+    }
+    for (std::size_t i = 0; i < formulas.size(); ++i) {
+      append_note(working.lines[i].note, widest, formulas[i]);
+      for (const std::string& line : formulas[i]) put_line(line, false);
+    }
+    after_ = After::working;
+  }
+
+  void operator()(const Table& table) {
+    if (after_ != After::heading) text_ += '\n';
+    std::size_t row = 0;
+    for (const std::string& line : table_lines(table, width_, options_.letters)) {
+      put_line(line, row++ == 0);
+    }
+    after_ = After::table;
+  }
+
+ private:
+  enum class After { heading, paragraph, entry, working, table };
+
+  [[nodiscard]] std::string shown(const Words& words) const {
+    return lettered(line_text(words, options_.letters), options_.letters);
+  }
+  [[nodiscard]] std::string shown(const Expression& expression) const {
+    return lettered(formula_text(expression, options_.letters), options_.letters);
+  }
+
+  [[nodiscard]] std::string styled(std::string_view text) const {
+    if (!options_.colour) return std::string(text);
+    return std::string(kBold).append(text).append(kPlain);
+  }
+
+  void put_line(const std::string& line, bool bold) {
+    text_ += bold ? styled(line) : line;
+    text_ += '\n';
+  }
+
+  [[nodiscard]] std::string rule(int level, std::size_t length) const {
+    const bool unicode = options_.letters == Letters::unicode;
+    const std::string_view stroke = level < 3 ? (unicode ? "═" : "=") : (unicode ? "─" : "-");
+    std::string line;
+    for (std::size_t i = 0; i < length; ++i) line += stroke;
+    return line;
+  }
+
+  /// Left sides end in one column; what does not fit goes on below the first relation.
+  [[nodiscard]] std::vector<std::string> formula_lines(const Equation& line,
+                                                       std::size_t left) const {
+    const std::string name = spaced(shown(line.left));
+    const std::size_t column = kStep + left + 1;
+    std::vector<std::string> lines{std::string(kStep, ' ') + name +
+                                   std::string(left - display_width(name) + 1, ' ')};
+    std::size_t used = column;
+    for (std::size_t i = 0; i < line.links.size(); ++i) {
+      const bool about = line.links[i].relation == Relation::about;
+      const std::string text =
+          lettered(about ? "≈ " : "= ", options_.letters) + shown(line.links[i].right);
+      const std::size_t columns = display_width(text);
+      if (i > 0 && used + 1 + columns > width_) {
+        lines.emplace_back(column, ' ');
+        used = column;
+      } else if (i > 0) {
+        lines.back() += ' ';
+        ++used;
+      }
+      const auto pieces = wrapped(text, width_, used, column + 2);
+      lines.back() += pieces.front().substr(used);
+      lines.insert(lines.end(), pieces.begin() + 1, pieces.end());
+      used = display_width(lines.back());
+    }
+    return lines;
+  }
+
+  /// Columns of a note with its brackets and the gap before it.
+  [[nodiscard]] std::size_t note_width(const Words& note) const {
+    return note.empty() ? 0 : display_width(shown(note)) + 5;
+  }
+
+  /// The note stands behind the formula where there is room, otherwise below it.
+  void append_note(const Words& note, std::size_t widest, std::vector<std::string>& lines) const {
+    if (note.empty()) return;
+    const std::string text = "(" + shown(note) + ")";
+    const std::size_t used = display_width(lines.back());
+    if (used + note_width(note) <= width_) {
+      const std::size_t column =
+          widest + note_width(note) <= width_ ? std::max(widest, used) : used;
+      lines.back() += std::string(column - used + 3, ' ') + wrapped(text, width_).front();
+      return;
+    }
+    const auto below = wrapped(text, width_, 2 * kStep, 2 * kStep + 1);
+    lines.insert(lines.end(), below.begin(), below.end());
+  }
+
+  TextOptions options_;
+  std::size_t width_;
+  std::string text_;
+  After after_ = After::heading;
+};
+
+}  // namespace
+}  // namespace views
+
+std::string render_text(const Trace& trace, const TextOptions& options) {
+  return views::TextWriter(options).write(views::outline(trace, options.figures));
+}
+
+}  // namespace ohmfold

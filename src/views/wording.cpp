@@ -1,0 +1,157 @@
+// Parts, points and facts in words.
+#include "views/wording.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+/// Reads one fact with the words of the reduction at hand.
+class FactReader {
+ public:
+  FactReader(const Wording& wording, const Problem& problem)
+      : wording_(wording), problem_(problem) {}
+
+  // Why a rule holds.
+  Words operator()(const IsOpenSwitch& f) const {
+    return say("switch ", part(f.part), " is open, so it joins nothing");
+  }
+  Words operator()(const IsVoltmeter& f) const {
+    return say("voltmeter ", part(f.part), " is ideal, so no current runs through it");
+  }
+  Words operator()(const IsTakenOut& f) const {
+    if (is_battery(f.part)) return say("battery ", part(f.part), " is lifted out");
+    return say(part(f.part), " is taken out");
+  }
+  Words operator()(const IsWire& f) const {
+    if (is_battery(f.part)) {
+      return say("battery ", part(f.part),
+                 " is replaced by its internal resistance of 0\u00A0Ω, an ideal wire");
+    }
+    if (problem_.part(f.part).kind != PartKind::wire) {
+      return say(part(f.part), " has 0\u00A0Ω, so it is an ideal wire");
+    }
+    return say(part(f.part), " is an ideal wire");
+  }
+  Words operator()(const IsClosedSwitch& f) const {
+    return say("switch ", part(f.part), " is closed, so it is an ideal wire");
+  }
+  Words operator()(const IsAmmeter& f) const {
+    return say("ammeter ", part(f.part), " is ideal, so it is a wire");
+  }
+  Words operator()(const IsShorted& f) const {
+    return say("a wire stands in place of ", part(f.part));
+  }
+  Words operator()(const BothEndsOn& f) const {
+    return say("both ends of ", part(f.part), " are joined to point ", point(f.point));
+  }
+  Words operator()(const HangsFrom& f) const {
+    return say("only point ", point(f.point), " joins this piece to the rest of the circuit");
+  }
+  Words operator()(const IsOnlyLink& f) const {
+    return say(part(f.part), " is the only link between its two sides");
+  }
+  Words operator()(const JoinedToNothing&) const {
+    return say("no source is joined to this piece");
+  }
+  Words operator()(const MeetOnlyAt& f) const {
+    return say("only ", part(f.first), " and ", part(f.second), " meet at point ", point(f.point));
+  }
+  Words operator()(const JoinSameTwoPoints& f) const {
+    return say("the parts join the same two points, ", point(f.first), " and ", point(f.second));
+  }
+
+  // Why it does not.
+  Words operator()(const TooFewParts&) const { return say("it takes two parts or more"); }
+  Words operator()(const AlsoMeets& f) const {
+    return say("at point ", point(f.point), ", ", part(f.part), " is joined too");
+  }
+  Words operator()(const SourceBetween& f) const {
+    if (!is_of_file(f.source)) {
+      return say("point ", point(f.point), " is one of the two points asked about");
+    }
+    return say("at point ", point(f.point), ", battery ", part(f.source), " is joined too");
+  }
+  Words operator()(const ShareNoPoint& f) const {
+    return say(part(f.first), " and ", part(f.second), " share no point");
+  }
+  Words operator()(const EndsDiffer& f) const {
+    return say(part(f.first), " ends at point ", point(f.first_end), ", but ", part(f.second),
+               " ends at point ", point(f.second_end));
+  }
+  Words operator()(const NotAResistor& f) const {
+    return say(wording_.described(f.part), " is not a resistor");
+  }
+  Words operator()(const IsNotAGap& f) const {
+    return say(wording_.described(f.part), " joins its two points, so it cannot be left out");
+  }
+  Words operator()(const IsNotAWire& f) const {
+    return say(wording_.described(f.part), " is not an ideal wire");
+  }
+  Words operator()(const EndsApart& f) const {
+    return say("the ends of ", part(f.part), " are two different points, ", point(f.first), " and ",
+               point(f.second));
+  }
+  Words operator()(const LiesOnALoop& f) const {
+    return say("a closed path through a source runs through ", part(f.part));
+  }
+  Words operator()(const ChainCloses& f) const {
+    return say("the chain that begins with ", part(f.part), " comes back to point ",
+               point(f.point));
+  }
+
+ private:
+  Run part(PartId id) const { return wording_.part(id); }
+  Run point(PointId id) const { return wording_.point(id); }
+  bool is_of_file(PartId id) const { return id.index < problem_.parts.size(); }
+  bool is_battery(PartId id) const {
+    return is_of_file(id) && problem_.part(id).kind == PartKind::battery;
+  }
+
+  const Wording& wording_;
+  const Problem& problem_;
+};
+
+}  // namespace
+
+Words Wording::parts(std::span<const PartId> ids, std::size_t most) const {
+  std::vector<Words> names;
+  names.reserve(ids.size());
+  for (const PartId id : ids) names.push_back(say(part(id)));
+  return listed(names, most);
+}
+
+Words Wording::points(std::span<const PointId> ids, std::size_t most) const {
+  std::vector<Words> names;
+  names.reserve(ids.size());
+  for (const PointId id : ids) names.push_back(say(point(id)));
+  return listed(names, most);
+}
+
+Words Wording::described(PartId id) const {
+  if (id.index >= problem_.parts.size()) {
+    const bool is_port = reduction_.end.kind(id) == ElementKind::port;
+    return is_port ? say("the pair of points asked about") : say(part(id));
+  }
+  switch (problem_.part(id).kind) {
+    case PartKind::battery:
+      return say("battery ", part(id));
+    case PartKind::knife_switch:
+      return say("switch ", part(id));
+    case PartKind::ammeter:
+      return say("ammeter ", part(id));
+    case PartKind::voltmeter:
+      return say("voltmeter ", part(id));
+    case PartKind::lamp:
+      return say("lamp ", part(id));
+    case PartKind::resistor:
+    case PartKind::wire:
+      return say(part(id));
+  }
+  return {};
+}
+
+Words Wording::fact(const Fact& fact) const {
+  return std::visit(FactReader(*this, problem_), fact);
+}
+
+}  // namespace ohmfold::views

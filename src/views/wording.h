@@ -1,0 +1,70 @@
+// The sentences of the program: facts, laws, rules, reasons and cautions in words for a first-year
+// student. The only place where the engine's closed sets become English.
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "ohmfold/problem.h"
+#include "ohmfold/trace.h"
+#include "views/names.h"
+#include "views/words.h"
+
+namespace ohmfold::views {
+
+/// "series", "dead-end", …: the rule as other programs read it.
+[[nodiscard]] std::string_view rule_word(RuleName rule);
+/// "same current", "Ohm's law", …: the law in the margin of a line.
+[[nodiscard]] std::string_view law_title(Law law);
+/// "same-current", "ohm", …: the law as other programs read it.
+[[nodiscard]] std::string_view law_word(Law law);
+/// "Kirchhoff's current law", "power balance", …
+[[nodiscard]] std::string_view check_title(CheckLaw law);
+/// "current", "node-voltage", …: the check as other programs read it.
+[[nodiscard]] std::string_view check_word(CheckLaw law);
+/// "current", "voltage", "power", "potential", "resistance".
+[[nodiscard]] std::string_view subject_word(Subject subject);
+/// "series-parallel", "bridge", …: the kind of a case as other programs read it.
+[[nodiscard]] std::string_view kind_word(Kind kind);
+/// Why a quantity has no value, as a phrase that follows "not determined: ".
+[[nodiscard]] std::string_view why_undetermined(Undetermined why);
+
+/// Words about one reduction of a problem. Keeps references to all three: they must outlive it.
+class Wording {
+ public:
+  Wording(const Problem& problem, const Reduction& reduction, const PartNames& names)
+      : problem_(problem), reduction_(reduction), names_(names) {}
+
+  [[nodiscard]] Run part(PartId id) const { return PartName{names_.of(id)}; }
+  [[nodiscard]] Run point(PointId id) const { return PointName{problem_.point(id)}; }
+  /// "R1, R2 and R3"
+  [[nodiscard]] Words parts(std::span<const PartId> ids, std::size_t most = 12) const;
+  [[nodiscard]] Words points(std::span<const PointId> ids, std::size_t most = 12) const;
+  /// "battery E", "switch S", "R1", "the two points asked about"
+  [[nodiscard]] Words described(PartId id) const;
+
+  /// One fact as a clause: "only R1 and R2 meet at point A". No capital, no full stop.
+  [[nodiscard]] Words fact(const Fact& fact) const;
+  /// What a step does: "R1 and R2 are in series", "leave out R5".
+  [[nodiscard]] Words action(const Step& step) const;
+  /// Why it may: its facts and what follows from them, as one or two sentences.
+  [[nodiscard]] Words reason(const Step& step) const;
+  /// Why the law of a return holds, as a sentence.
+  [[nodiscard]] Words reason(const Return& item) const;
+  [[nodiscard]] Words caution(const Caution& caution) const;
+  /// A contradiction as one phrase with its parts, points and remainder.
+  [[nodiscard]] Words contradiction(const Contradiction& contradiction) const;
+
+ private:
+  [[nodiscard]] Words facts(std::span<const Fact> why) const;
+  [[nodiscard]] Words dead_end_reason(const Step& step) const;
+  [[nodiscard]] Words loop_reason(const Return& item) const;
+
+  const Problem& problem_;
+  const Reduction& reduction_;
+  const PartNames& names_;
+};
+
+}  // namespace ohmfold::views

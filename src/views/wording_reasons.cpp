@@ -1,0 +1,207 @@
+// Why a step may be made, and why a law gives a value, as sentences that name parts and points.
+#include <algorithm>
+
+#include "ohmfold/error.h"
+#include "views/wording.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+/// More facts than this are not all listed: a long chain has one for every point.
+constexpr std::size_t kMostFacts = 4;
+
+std::string_view both_or_all(std::size_t count) {
+  return count == 2 ? "both" : "all of them";
+}
+
+}  // namespace
+
+Words Wording::facts(std::span<const Fact> why) const {
+  std::vector<Words> clauses;
+  for (const Fact& one : why) {
+    if (clauses.size() == kMostFacts && why.size() > kMostFacts) break;
+    // "only R1 and R2 meet at point A, and only R2 and R3 at point B"
+    const auto* meet = std::get_if<MeetOnlyAt>(&one);
+    if (meet != nullptr && !clauses.empty()) {
+      clauses.push_back(say("only ", part(meet->first), " and ", part(meet->second), " at point ",
+                            point(meet->point)));
+    } else {
+      clauses.push_back(fact(one));
+    }
+  }
+  if (why.size() > kMostFacts) {
+    Words words = clauses.front();
+    for (std::size_t i = 1; i < clauses.size(); ++i) words.add(say("; ", clauses[i]));
+    return say(words, "; and so on");
+  }
+  Words words;
+  for (std::size_t i = 0; i < clauses.size(); ++i) {
+    if (i > 0) words.add(i + 1 == clauses.size() ? ", and " : ", ");
+    words.add(clauses[i]);
+  }
+  return words;
+}
+
+Words Wording::action(const Step& step) const {
+  const Words taken = parts(step.takes);
+  switch (step.rule) {
+    case RuleName::gap:
+      return say("Leave out ", taken, ".");
+    case RuleName::ideal_wire:
+      if (step.merges.size() == 1) return say("Leave out ", taken, ": both ends on one point.");
+      return say("Make ", points(step.merges), " one point.");
+    case RuleName::shorted:
+      return say("Leave out ", taken, ": short-circuited.");
+    case RuleName::dead_end:
+      return say("Leave out ", taken, ": no closed path.");
+    case RuleName::series:
+      return say("Combine ", taken, " in series into ", part(step.makes), ".");
+    case RuleName::parallel:
+      return say("Combine ", taken, " in parallel into ", part(step.makes), ".");
+  }
+  throw InternalError("a step with an unknown rule");
+}
+
+Words Wording::dead_end_reason(const Step& step) const {
+  const bool one = step.takes.size() == 1;
+  const Words taken = parts(step.takes);
+  const Words carry = say(one ? ": it carries" : ": they carry", " no current");
+  const Fact& first = step.why.front();
+  if (const auto* hangs = std::get_if<HangsFrom>(&first)) {
+    return sentence(say(taken, one ? " meets" : " meet", " the rest of the circuit at point ",
+                        point(hangs->point), " alone, so no closed path runs through ",
+                        one ? "it" : "them", carry));
+  }
+  if (std::holds_alternative<JoinedToNothing>(first)) {
+    return sentence(say("no battery is joined to ", taken, carry));
+  }
+  return sentence(say(facts(step.why), ", so what passed there could not come back", carry));
+}
+
+Words Wording::reason(const Step& step) const {
+  const std::size_t count = step.takes.size();
+  const Words why = facts(step.why);
+  switch (step.rule) {
+    case RuleName::gap:
+      return sentence(why);
+    case RuleName::ideal_wire: {
+      const PointId kept = *std::min_element(step.merges.begin(), step.merges.end());
+      Words words = sentence(why);
+      if (step.merges.size() == 1) return words;
+      words.add(" No voltage lies between ");
+      words.add(points(step.merges));
+      return say(words, ", so from here on they are one point, called ", point(kept), ".");
+    }
+    case RuleName::shorted:
+      return sentence(
+          say(why, ", so there is no voltage across it and no current runs through it"));
+    case RuleName::dead_end:
+      return dead_end_reason(step);
+    case RuleName::series:
+      return sentence(say(why, ", so the same current runs through ", both_or_all(count)));
+    case RuleName::parallel:
+      return say(parts(step.takes), count == 2 ? " both" : " all", " join ", point(step.first),
+                 " and ", point(step.second), ", so the same voltage lies across ",
+                 both_or_all(count), ".");
+  }
+  throw InternalError("a step with an unknown rule");
+}
+
+Words Wording::reason(const Return& item) const {
+  const Words of = item.part.exists()    ? say(part(item.part))
+                   : item.point.exists() ? say("point ", point(item.point))
+                                         : say("the circuit");
+  const Words from = parts(item.from, 6);
+  switch (item.law) {
+    case Law::same_current:
+      if (item.step == 0) return say("The current of ", from, " runs through ", of, ".");
+      return say(of, " is in series with the other parts of ", from,
+                 ", so the same current runs through it.");
+    case Law::same_voltage:
+      if (item.step == 0) return say(of, " joins the terminals of ", from, ".");
+      return say(of, " is in parallel with the other parts of ", from,
+                 ", so the same voltage lies across it.");
+    case Law::ohm_current:
+      return say("Ohm's law for ", of, ": I = V / R.");
+    case Law::ohm_voltage:
+      return say("Ohm's law for ", of, ": V = I · R.");
+    case Law::current_cut:
+      return say("At one end of ", of, " what comes in goes out.");
+    case Law::voltage_loop:
+      return loop_reason(item);
+    case Law::zero_current:
+      if (item.step != 0 && reduction_.steps[item.step - 1].rule == RuleName::shorted) {
+        return say("Without a voltage across ", of, " no current runs through it.");
+      }
+      return say("No closed path through a source runs through ", of, ".");
+    case Law::zero_voltage:
+      return say("Both ends of ", of, " are on one point.");
+    case Law::not_determined:
+      return sentence(say("not determined: ", why_undetermined(item.value.why)));
+    case Law::source:
+      return say(
+          "Ohm's law for the whole circuit: I = E / (R + r), with R for what the battery "
+          "feeds and r for its internal resistance.");
+    case Law::node_voltage:
+      return say("The difference of two potentials from node-voltage analysis.");
+    case Law::power:
+      return say("Power is voltage times current.");
+    case Law::terminal:
+      return say("For a battery V = E − I · r, with r for its internal resistance.");
+  }
+  throw InternalError("a return with an unknown law");
+}
+
+Words Wording::loop_reason(const Return& item) const {
+  if (item.subject != Subject::potential) {
+    return say("The difference of the potentials at its two ends.");
+  }
+  if (item.from.empty()) return say("Potentials are counted from this point.");
+  return say("The potential at the other end of ", parts(item.from, 6),
+             ", and the voltage across it.");
+}
+
+Words Wording::caution(const Caution& caution) const {
+  const Amount value{caution.value, Form::decimal, problem_.figures};
+  switch (caution.kind) {
+    case CautionKind::part_power:
+      return say(part(caution.part), " takes up ", value,
+                 ": more than the 1/4\u00A0W that a common small resistor bears.");
+    case CautionKind::high_voltage:
+      if (!caution.part.exists()) {
+        return say("Between two of the points there is ", value,
+                   ": more than 60\u00A0V can give a dangerous shock.");
+      }
+      return say("There is ", value, " across ", part(caution.part),
+                 ": more than 60\u00A0V can give a dangerous shock.");
+    case CautionKind::battery_current:
+      return say("Battery ", part(caution.part), " gives ", value,
+                 ": currents above 10\u00A0A heat wires and can start a fire.");
+    case CautionKind::short_circuit:
+      return say("Battery ", part(caution.part), " is short-circuited and gives ", value,
+                 ": a real one gets hot and can burst.");
+  }
+  throw InternalError("a caution of an unknown kind");
+}
+
+Words Wording::contradiction(const Contradiction& contradiction) const {
+  const std::span<const PartId> loop = contradiction.loop;
+  const Amount rest{Quantity(contradiction.remainder), Form::given, problem_.figures};
+  const Words where =
+      contradiction.points.empty() ? Words() : say(" through ", points(contradiction.points, 8));
+  Words words;
+  switch (contradiction.kind) {
+    case ContradictionKind::battery_shorted:
+      words.add(say("ideal battery ", part(loop.front()), " is short-circuited by ",
+                    loop.size() > 1 ? parts(loop.subspan(1), 8) : say("a wire")));
+      break;
+    case ContradictionKind::batteries_disagree:
+      words.add(say("the ideal parts ", parts(loop, 8),
+                    " form a loop whose voltages do not sum to zero"));
+      break;
+  }
+  return say(words, ": round the loop", where, ", ", rest, " is left over");
+}
+
+}  // namespace ohmfold::views

@@ -1,0 +1,151 @@
+// The trace as JSON keeps to its schema, its order of keys and its meaning.
+#include <nlohmann/json.hpp>
+
+#include "samples.h"
+
+#if __has_include(<valijson/validator.hpp>)
+#define OHMFOLD_HAS_VALIJSON 1
+#include <valijson/adapters/nlohmann_json_adapter.hpp>
+#include <valijson/schema.hpp>
+#include <valijson/schema_parser.hpp>
+#include <valijson/validation_results.hpp>
+#include <valijson/validator.hpp>
+#endif
+
+namespace ohmfold {
+namespace {
+
+using test::problem_files;
+using test::trace_of;
+using Json = nlohmann::ordered_json;
+
+Json json_of(const Trace& trace) {
+  return Json::parse(render_json(trace));
+}
+
+std::vector<std::string> keys(const Json& object) {
+  std::vector<std::string> names;
+  for (const auto& item : object.items()) names.push_back(item.key());
+  return names;
+}
+
+#ifdef OHMFOLD_HAS_VALIJSON
+/// What the schema has against the text; nothing where it keeps to it.
+std::string objection(const std::string& text) {
+  const nlohmann::json schema_text = nlohmann::json::parse(
+      test::contents(std::filesystem::path(OHMFOLD_SOURCE_DIR) / "docs/trace.schema.json"));
+  valijson::Schema schema;
+  valijson::SchemaParser parser(valijson::SchemaParser::kDraft7);
+  parser.populateSchema(valijson::adapters::NlohmannJsonAdapter(schema_text), schema);
+  const nlohmann::json document = nlohmann::json::parse(text);
+  valijson::Validator validator;
+  valijson::ValidationResults results;
+  if (validator.validate(schema, valijson::adapters::NlohmannJsonAdapter(document), &results)) {
+    return "";
+  }
+  std::string all = "refused";
+  for (valijson::ValidationResults::Error error; results.popError(error);) {
+    all += "\n";
+    for (const std::string& step : error.context) all += step;
+    all += ": " + error.description;
+  }
+  return all;
+}
+
+TEST(TraceSchema, HoldsForEveryProblem) {
+  for (const SourceText& file : problem_files()) {
+    EXPECT_EQ(objection(render_json(trace_of(file))), "") << file.name;
+  }
+  for (const char* text : {test::kShorted, test::kDisagreeing, test::kUndetermined}) {
+    EXPECT_EQ(objection(render_json(trace_of(text))), "") << text;
+  }
+}
+
+TEST(TraceSchema, RefusesWhatIsNoTrace) {
+  const std::string good = render_json(trace_of(problem_files().front()));
+  ASSERT_EQ(objection(good), "");
+  const std::vector<std::pair<std::string, std::string>> changes{
+      {"\"ohmfold-trace\"", "\"other\""},  {"\"version\": 1", "\"version\": \"1\""},
+      {"\"kind\": \"", "\"kind\": \"un"},  {"\"stage\":1", "\"stage\":0"},
+      {"\"exact\":\"", "\"exact\":\"1/0"}, {"\"holds\":true", "\"holds\":1"},
+      {"\"takes\":", "\"took\":"},
+  };
+  for (const auto& [from, to] : changes) {
+    std::string bad = good;
+    ASSERT_NE(bad.find(from), std::string::npos) << from;
+    bad.replace(bad.find(from), from.size(), to);
+    EXPECT_NE(objection(bad), "") << to;
+  }
+}
+#else
+TEST(TraceSchema, HoldsForEveryProblem) {
+  GTEST_SKIP() << "needs libvalijson-dev";
+}
+#endif
+
+TEST(RenderJson, HasItsKeysInOrder) {
+  const Json trace = json_of(trace_of(problem_files().front()));
+  EXPECT_EQ(keys(trace), (std::vector<std::string>{"format", "version", "title", "cases"}));
+  EXPECT_EQ(
+      keys(trace["cases"][0]),
+      (std::vector<std::string>{"name", "kind", "complete", "steps", "bridge", "equivalent",
+                                "returns", "branches", "nodes", "answers", "checks", "cautions"}));
+}
+
+TEST(RenderJson, WritesAStepAsTheLanguagePageShowsIt) {
+  const Json trace =
+      json_of(trace_of("battery E = 18 V from G to T\nresistor R1 = 4 ohm from T to A\n"
+                       "resistor R2 = 2 ohm from A to G\nresistor R3 = 6 ohm from T to G\n"));
+  const Json& steps = trace["cases"][0]["steps"];
+  ASSERT_EQ(steps.size(), 2U);
+  EXPECT_EQ(steps[0],
+            Json::parse(R"({"number": 1, "stage": 1, "rule": "series", "takes": ["R1", "R2"],
+                "makes": ["R12"], "between": ["T", "G"],
+                "value": {"exact": "6", "unit": "ohm", "rounded": "6.00"}, "formula": "R1 + R2",
+                "reason": "Only R1 and R2 meet at point A, so the same current runs through both."})"));
+  EXPECT_EQ(steps[1]["formula"], "R3 || R12");
+  EXPECT_EQ(trace["cases"][0]["equivalent"], Json::parse(R"({"between": ["T", "G"],
+                "value": {"exact": "3", "unit": "ohm", "rounded": "3.00"}})"));
+}
+
+TEST(RenderJson, SaysWhyAValueIsMissing) {
+  const Json one = json_of(trace_of(test::kUndetermined))["cases"][0];
+  const Json& answer = one["answers"][0];
+  EXPECT_EQ(answer["find"], "current through W1");
+  EXPECT_TRUE(answer["value"]["exact"].is_null());
+  EXPECT_FALSE(answer["value"]["why"].get<std::string>().empty());
+  EXPECT_TRUE(one["answers"][2].contains("steps"));
+}
+
+TEST(RenderJson, LeavesNothingBesideAContradiction) {
+  const Json one = json_of(trace_of(test::kDisagreeing))["cases"][0];
+  EXPECT_EQ(one["contradiction"]["parts"], (Json{"E2", "E1"}));
+  EXPECT_EQ(one["contradiction"]["points"], (Json{"G", "T"}));
+  EXPECT_EQ(one["contradiction"]["remainder"]["exact"], "1");
+  for (const char* list : {"steps", "returns", "branches", "nodes", "answers", "checks"}) {
+    EXPECT_TRUE(one[list].is_array() && one[list].empty()) << list;
+  }
+}
+
+TEST(RenderJson, EscapesWhatAFileMayContain) {
+  Problem problem = *trace_of(test::kDisagreeing).problem;
+  problem.title = "a \"b\" \\ \xC3\n";
+  EXPECT_EQ(json_of(solve(problem))["title"], "a \"b\" \\ \uFFFD\n");
+}
+
+TEST(RenderJson, WritesExactValuesWholeUpToAHundredThousandDigits) {
+  const auto answer_of = [](const std::string& digits) {
+    return json_of(
+        trace_of("battery E = " + digits + " V from G to T\n" +
+                 "resistor R1 = 1 ohm from T to G\nfind voltage across E\n"))["cases"][0]["answers"]
+                                                                             [0]["value"];
+  };
+  EXPECT_EQ(answer_of(std::string(500, '7'))["exact"], std::string(500, '7'));
+  const Json found = answer_of(std::string(60'000, '7') + "/" + std::string(59'999, '3'));
+  EXPECT_TRUE(found["exact"].is_null());
+  EXPECT_EQ(found["unit"], "V");
+  EXPECT_EQ(found["rounded"], "23.3");
+}
+
+}  // namespace
+}  // namespace ohmfold
