@@ -1,0 +1,34 @@
+// The answers of one run, gathered so that they are written all at once, after everything went
+// well.
+#pragma once
+
+#include <string>
+
+#include "cli/command.h"
+#include "ohmfold/problem.h"
+#include "ohmfold/render.h"
+
+namespace ohmfold {
+
+class Answers {
+ public:
+  /// `several`: may hold the answers to more than one text. Then JSON is an array, however many
+  /// there turn out to be, and each text's worked solution has the text's name above it.
+  Answers(const OutputChoice& choice, bool several);
+
+  /// Solves a problem and keeps the answer. Contradictions are told on standard error at once.
+  [[nodiscard]] ExitCode add(const Problem& problem, bool pairs);
+
+  /// Writes what was gathered to where the choice says; nothing where nothing was solved.
+  [[nodiscard]] ExitCode deliver() const;
+
+ private:
+  void append(std::string answer, const std::string& source_name);
+
+  OutputChoice choice_;
+  bool several_;
+  TextOptions text_options_;
+  std::string text_;
+};
+
+}  // namespace ohmfold

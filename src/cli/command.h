@@ -1,0 +1,58 @@
+// What a command line asks for, as data; and the functions that do it, one for each command.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "cli/exit_code.h"
+
+namespace ohmfold {
+
+enum class Format { text, json };
+
+/// The options that all commands share: what the answer looks like and where it goes.
+struct OutputChoice {
+  Format format = Format::text;
+  std::string file;  ///< "": standard output
+  int figures = 0;   ///< 0: as the problem says
+  int width = 80;
+  bool ascii = false;
+};
+
+struct SolveCommand {
+  std::vector<std::string> files;  ///< "-": standard input
+  std::vector<std::string> cases;  ///< labels; empty: all cases
+  bool pairs = false;
+  OutputChoice output;
+};
+
+struct CombineCommand {
+  std::string expression;  ///< "-": standard input
+  std::optional<std::string> across;
+  bool pairs = false;
+  OutputChoice output;
+};
+
+/// --help and --version.
+struct ShowText {
+  std::string text;
+};
+
+/// A command line that cannot be carried out, and what to say about it.
+struct WrongUse {
+  std::string complaint;
+};
+
+using Command = std::variant<SolveCommand, CombineCommand, ShowText, WrongUse>;
+
+/// Never fails: what is wrong with the arguments is itself a command.
+[[nodiscard]] Command read_arguments(int count, const char* const* arguments);
+
+ExitCode run(const SolveCommand& command);
+ExitCode run(const CombineCommand& command);
+ExitCode run(const ShowText& command);
+ExitCode run(const WrongUse& command);
+
+}  // namespace ohmfold

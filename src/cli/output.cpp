@@ -1,0 +1,111 @@
+// Writes answers, with care for what can go wrong on the way to a disk.
+#include "cli/output.h"
+
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <system_error>
+
+#include "cli/complain.h"
+
+namespace ohmfold {
+namespace {
+
+/// The number of the system's error, 0 where all went well.
+using ErrorNumber = int;
+
+ErrorNumber write_all(int file, const std::string& text) {
+  std::size_t done = 0;
+  while (done < text.size()) {
+    const ssize_t count = ::write(file, text.data() + done, text.size() - done);
+    if (count >= 0) {
+      done += static_cast<std::size_t>(count);
+    } else if (errno != EINTR) {
+      return errno;
+    }
+  }
+  return 0;
+}
+
+/// What the file system says about a name, links followed; nothing where it says nothing.
+std::optional<struct stat> look_up(const std::string& name) {
+  struct stat found {};
+  if (::stat(name.c_str(), &found) != 0) return std::nullopt;
+  return found;
+}
+
+bool is_same(const struct stat& first, const struct stat& second) {
+  return first.st_dev == second.st_dev && first.st_ino == second.st_ino;
+}
+
+/// "/dev/stdout" and its like.
+bool is_standard_output(const struct stat& target) {
+  struct stat ours {};
+  return ::fstat(STDOUT_FILENO, &ours) == 0 && is_same(ours, target);
+}
+
+ErrorNumber write_directly(const std::string& text, const std::string& name) {
+  std::FILE* file = std::fopen(name.c_str(), "w");
+  if (file == nullptr) return errno;
+  const ErrorNumber error = write_all(::fileno(file), text);
+  return std::fclose(file) != 0 && error == 0 ? errno : error;
+}
+
+/// The permissions that a new file would get, which mkstemp does not give.
+mode_t usual_mode() {
+  const mode_t mask = ::umask(0);
+  ::umask(mask);
+  return static_cast<mode_t>(0666) & ~mask;
+}
+
+/// Through a link, so that the link stays one. `mode`: the permissions that the file shall have.
+ErrorNumber write_aside(const std::string& text, const std::string& name, mode_t mode) {
+  std::error_code no_link;
+  const std::filesystem::path through = std::filesystem::weakly_canonical(name, no_link);
+  const std::string target = no_link ? name : through.string();
+  std::string aside = target + ".XXXXXX";
+  const int file = ::mkstemp(aside.data());
+  if (file < 0) return errno;
+  ErrorNumber error = write_all(file, text);
+  if (error == 0 && ::fchmod(file, mode) != 0) error = errno;
+  if (::close(file) != 0 && error == 0) error = errno;
+  if (error == 0 && ::rename(aside.c_str(), target.c_str()) != 0) error = errno;
+  if (error != 0) ::unlink(aside.c_str());
+  return error;
+}
+
+ErrorNumber write_file(const std::string& text, const std::string& name) {
+  const std::optional<struct stat> there = look_up(name);
+  if (!there) return write_aside(text, name, usual_mode());
+  if (is_standard_output(*there)) return write_all(STDOUT_FILENO, text);
+  if (S_ISDIR(there->st_mode)) return EISDIR;
+  if (!S_ISREG(there->st_mode)) return write_directly(text, name);
+  if (::access(name.c_str(), W_OK) != 0) return errno;  // renaming would not ask
+  return write_aside(text, name, there->st_mode & static_cast<mode_t>(0777));
+}
+
+}  // namespace
+
+ExitCode deliver(const std::string& text, const std::string& name) {
+  const ErrorNumber error = name.empty() ? write_all(STDOUT_FILENO, text) : write_file(text, name);
+  if (error == 0 || error == EPIPE) return ExitCode::solved;
+  complain("cannot write to " + (name.empty() ? std::string("standard output") : name) + ": " +
+           std::strerror(error));
+  return ExitCode::wrong_input;
+}
+
+bool same_file(const std::string& first, const std::string& second) {
+  const std::optional<struct stat> a = look_up(first);
+  const std::optional<struct stat> b = look_up(second);
+  return a && b && S_ISREG(a->st_mode) && is_same(*a, *b);
+}
+
+}  // namespace ohmfold

@@ -1,0 +1,19 @@
+// Writing an answer: to standard output, or to a file that is there whole or not at all.
+#pragma once
+
+#include <string>
+
+#include "cli/exit_code.h"
+
+namespace ohmfold {
+
+/// Writes `text` to the file `name`, or to standard output where `name` is empty. A file is written
+/// aside and then renamed, so that nobody ever sees half of it; what is no ordinary file (a device,
+/// a pipe) is written to directly. A failure is told on standard error; a reader who stopped
+/// reading is none.
+[[nodiscard]] ExitCode deliver(const std::string& text, const std::string& name);
+
+/// Are these names of one and the same ordinary file? False where one of them is of none.
+[[nodiscard]] bool same_file(const std::string& first, const std::string& second);
+
+}  // namespace ohmfold

@@ -1,0 +1,88 @@
+#!/bin/sh
+# Everything that has to hold: builds with warnings as errors, formatting, lint, all tests.
+#
+#   sh tests/all.sh         what to run before a change goes in
+#   sh tests/all.sh --ci    also with sanitizers, the static program, and fuzzing
+#
+# Builds in build/. Installs what is missing where the machine has apt-get.
+set -eu
+cd "$(dirname "$0")/.."
+jobs=${JOBS:-2}
+mode=${1:-}
+
+export LSAN_OPTIONS="suppressions=$PWD/tests/leaks.txt:print_suppressions=0"
+
+title() { printf '\n== %s\n' "$*"; }
+
+install_missing() {
+  command -v apt-get > /dev/null || return 0
+  wanted="g++ cmake ninja-build pkg-config libginac-dev libcli11-dev nlohmann-json3-dev
+          libgtest-dev libgmock-dev clang clang-format clang-tidy"
+  missing=
+  for package in $wanted; do
+    dpkg-query -W -f '${Status}' "$package" 2> /dev/null | grep -q 'ok installed' ||
+      missing="$missing $package"
+  done
+  [ -n "$missing" ] || return 0
+  title "installing$missing"
+  as_root=
+  [ "$(id -u)" -eq 0 ] || as_root=sudo
+  $as_root apt-get update -q
+  # shellcheck disable=SC2086 # the names are separate words
+  DEBIAN_FRONTEND=noninteractive $as_root apt-get install -qy --no-install-recommends $missing
+}
+
+# build NAME OPTION...: configures and builds build/NAME.
+build() {
+  name=$1
+  shift
+  title "building build/$name"
+  cmake -G Ninja -S . -B "build/$name" -DOHMFOLD_WERROR=ON "$@" > "build/$name.log" ||
+    { cat "build/$name.log"; return 1; }
+  cmake --build "build/$name" -j "$jobs"
+}
+
+check_format() {
+  title 'formatting'
+  find src include tests \( -name '*.cpp' -o -name '*.h' \) \
+    -exec clang-format --dry-run -Werror {} +
+}
+
+check_lint() {
+  title 'lint'
+  run-clang-tidy -quiet -j "$jobs" -p build/check "$PWD/src/.*" > build/lint.log 2>&1 ||
+    { grep -E 'warning|error' build/lint.log; return 1; }
+}
+
+fuzz() {
+  title "fuzzing, $1 seconds for each target"
+  cmake -G Ninja -S . -B build/fuzz -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_BUILD_TYPE=RelWithDebInfo \
+    -DOHMFOLD_FUZZ=ON -DOHMFOLD_SANITIZE=address,undefined > build/fuzz.log ||
+    { cat build/fuzz.log; return 1; }
+  cmake --build build/fuzz -j "$jobs" --target fuzz
+  for target in number expression circuit pipeline; do
+    mkdir -p "build/fuzz/found/$target"
+    "build/fuzz/tests/fuzz/fuzz_$target" -max_total_time="$1" -timeout=20 -rss_limit_mb=4096 \
+      -print_final_stats=0 -verbosity=0 -dict=tests/fuzz/circuit.dict \
+      -artifact_prefix="build/fuzz/failed_${target}_" \
+      "build/fuzz/found/$target" "tests/fuzz/corpus/$target" problems
+    echo "fuzz_$target: no failure"
+  done
+}
+
+install_missing
+mkdir -p build
+check_format
+build check -DOHMFOLD_TESTS=ON
+check_lint
+if [ "$mode" = --ci ]; then
+  fuzz 25
+  build static -DOHMFOLD_STATIC=ON
+  build/static/ohmfold combine '4 + 6 || 3' > /dev/null
+  build sanitize -DOHMFOLD_TESTS=ON -DOHMFOLD_WERROR=OFF -DCMAKE_BUILD_TYPE=RelWithDebInfo \
+    -DOHMFOLD_SANITIZE=address,undefined
+  title 'tests with sanitizers'
+  ctest --test-dir build/sanitize -j "$jobs" --output-on-failure
+fi
+title 'tests'
+ctest --test-dir build/check -j "$jobs" --output-on-failure

@@ -1,0 +1,105 @@
+// The readers and the whole way from text to answer, with what has to hold for any input.
+#include "fuzz/targets.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+
+#include "ohmfold/decimal.h"
+#include "ohmfold/error.h"
+#include "ohmfold/read.h"
+#include "ohmfold/render.h"
+#include "ohmfold/solve.h"
+
+namespace ohmfold::fuzz {
+namespace {
+
+constexpr std::size_t kMostParts = 40;
+constexpr std::size_t kMostCases = 8;
+constexpr std::size_t kMostBits = 2000;
+
+template <class T>
+void check_findings(const Outcome<T>& outcome, const SourceText& source) {
+  ensure(outcome.value.has_value() != has_error(outcome.diagnostics), "either a value or an error");
+  for (const Diagnostic& finding : outcome.diagnostics) {
+    ensure(!message(finding).empty(), "a finding has words");
+    ensure(!render(finding, source).empty(), "a finding can be shown");
+    ensure(
+        finding.where.line == 0 || finding.where.column <= source.line(finding.where.line).size(),
+        "a finding lies in the text");
+  }
+}
+
+bool is_small(const Problem& problem) {
+  return problem.parts.size() <= kMostParts && problem.cases.size() <= kMostCases &&
+         std::ranges::all_of(problem.parts, [](const Part& part) {
+           return part.value.bits() <= kMostBits && part.internal.bits() <= kMostBits;
+         });
+}
+
+void solve_and_show(const Problem& problem, const SolveOptions& options) {
+  const Trace trace = solve(problem, options);
+  ensure(trace.cases.size() == problem.cases.size(), "each case has a trace");
+  ensure(!render_text(trace).empty(), "a solution has text");
+  ensure(!render_text(trace, {.letters = Letters::ascii, .colour = true, .width = 40}).empty(),
+         "a solution has text");
+  ensure(nlohmann::json::accept(render_json(trace)), "a trace is JSON");
+  ensure(trace.has_contradiction() != render_contradictions(trace).empty(),
+         "a contradiction is told");
+}
+
+/// A decimal that we wrote, as a number. One that is written with a larger exponent than can be
+/// read stands for itself.
+ParsedNumber read_back(const std::string& decimal, const Number& written) {
+  const ParsedNumber read = parse_number(decimal);
+  if (read.fault == NumberFault::too_large) return {.number = written};
+  ensure(read.fault == NumberFault::none, "a decimal can be read");
+  return read;
+}
+
+}  // namespace
+
+void number(std::string_view bytes) {
+  (void)parse_letter_code(bytes);
+  const ParsedNumber parsed = parse_number(bytes);
+  if (parsed.fault != NumberFault::none) return;
+  const ParsedNumber again = parse_number(parsed.number.to_string());
+  ensure(again.fault == NumberFault::none && again.number == parsed.number,
+         "an exact number reads as itself");
+  for (const int figures : {1, 3, 12}) {
+    const ParsedNumber near = read_back(round_to_figures(parsed.number, figures), parsed.number);
+    ensure(near.number.is_negative() == parsed.number.is_negative(), "rounding keeps the sign");
+    const Number half = abs(parsed.number) * Number::quotient(1, 2);
+    ensure(abs(near.number - parsed.number) <= half, "rounding stays near");
+  }
+  if (const auto decimal = terminating_decimal(parsed.number, 20)) {
+    ensure(read_back(*decimal, parsed.number).number == parsed.number,
+           "a decimal that ends is exact");
+  }
+}
+
+void expression(std::string_view bytes) {
+  const SourceText source{.name = "expression", .text = std::string(bytes)};
+  check_findings(read_expression(source, std::nullopt), source);
+  const Outcome<Problem> problem = read_expression(source, Number(12));
+  check_findings(problem, source);
+  if (problem && is_small(*problem.value)) solve_and_show(*problem.value, {});
+}
+
+void circuit(std::string_view bytes) {
+  const SourceText source{.name = "circuit", .text = std::string(bytes)};
+  check_findings(read_circuit(source), source);
+  check_findings(read_voltage(source), source);
+}
+
+void pipeline(std::string_view bytes) {
+  const SourceText source{.name = "pipeline", .text = std::string(bytes)};
+  const Outcome<Problem> problem = read_circuit(source);
+  check_findings(problem, source);
+  if (!problem || !is_small(*problem.value)) return;
+  solve_and_show(*problem.value, {});
+  solve_and_show(*problem.value, {.pairs = true});
+}
+
+}  // namespace ohmfold::fuzz

@@ -1,0 +1,218 @@
+// Inputs that mean harm, or that nobody thought of: each ends in an answer or a clear error, in
+// seconds and within a memory limit.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <ostream>
+#include <string>
+#include <vector>
+
+#include "programs/program.h"
+
+namespace ohmfold::testing {
+namespace {
+
+using ::testing::HasSubstr;
+
+constexpr std::size_t kMany = 100'000;
+
+std::string repeated(const std::string& piece, std::size_t times) {
+  std::string text;
+  text.reserve(piece.size() * times);
+  for (std::size_t i = 0; i < times; ++i) text += piece;
+  return text;
+}
+
+std::string point(std::size_t number) {
+  return "p" + std::to_string(number);
+}
+
+std::string resistor(std::size_t number, const std::string& from, const std::string& to) {
+  return "resistor R" + std::to_string(number) + " = " + std::to_string(number % 9 + 1) + " from " +
+         from + " to " + to + '\n';
+}
+
+std::string battery(const std::string& from, const std::string& to) {
+  return "battery E = 12 V from " + from + " to " + to + '\n';
+}
+
+std::string chain(std::size_t length) {
+  std::string text = battery(point(0), point(length));
+  for (std::size_t i = 0; i < length; ++i) text += resistor(i, point(i), point(i + 1));
+  return text;
+}
+
+/// Rungs between the points p1, p2, … and ground, rails from each to the next.
+std::string ladder(std::size_t rungs) {
+  std::string text = battery("G", point(0));
+  for (std::size_t i = 0; i < rungs; ++i) {
+    text += resistor(2 * i, point(i), point(i + 1));
+    text += resistor(2 * i + 1, point(i + 1), "G");
+  }
+  return text;
+}
+
+std::string bundle(std::size_t parts) {
+  std::string text = battery("G", "T");
+  for (std::size_t i = 0; i < parts; ++i) text += resistor(i, "T", "G");
+  return text;
+}
+
+/// One resistor that closes a loop, and many that hang loose.
+std::string star(std::size_t parts) {
+  std::string text = battery("G", "T") + resistor(parts, "T", "G");
+  for (std::size_t i = 0; i < parts; ++i) text += resistor(i, "T", point(i));
+  return text;
+}
+
+/// A square mesh: nothing in it is in series or in parallel.
+std::string mesh(std::size_t side) {
+  const auto at = [&](std::size_t row, std::size_t column) { return point(row * side + column); };
+  std::string text = battery(at(0, 0), at(side - 1, side - 1));
+  std::size_t number = 0;
+  for (std::size_t row = 0; row < side; ++row) {
+    for (std::size_t column = 0; column < side; ++column) {
+      if (column + 1 < side) text += resistor(number++, at(row, column), at(row, column + 1));
+      if (row + 1 < side) text += resistor(number++, at(row, column), at(row + 1, column));
+    }
+  }
+  return text;
+}
+
+const std::string kCurrent = "find current through E\n";
+const std::string kSmall = "battery E = 6 V from G to T\nresistor R = 3 from T to G\n";
+
+struct Hostile {
+  std::string name;
+  std::string input;
+  int code;
+  std::vector<std::string> arguments = {"solve", "-"};
+};
+
+void PrintTo(const Hostile& hostile, std::ostream* out) {
+  *out << hostile.name;
+}
+
+std::vector<Hostile> answered() {
+  return {
+      {"ChainAskedForOneCurrent", chain(kMany) + kCurrent, 0},
+      {"ChainAskedForEverything", chain(kMany), 0},
+      {"ChainInPairs", chain(kMany) + kCurrent, 0, {"solve", "-", "--pairs"}},
+      {"LadderAskedForOneCurrent", ladder(kMany / 10) + kCurrent, 0},
+      {"LadderAskedForEverything", ladder(kMany / 10), 0},
+      {"LadderAsJson", ladder(kMany / 10), 0, {"solve", "-", "--as", "json"}},
+      {"BundleAskedForOneCurrent", bundle(10'000) + kCurrent, 0},
+      {"BundleAskedForEverything", bundle(10'000), 0},
+      {"MeshOfTwentyByTwenty", mesh(20) + kCurrent, 0},
+      {"MillionCommentLines", repeated("# nothing\n", 1'000'000) + kSmall, 0},
+      {"LongNumber",
+       "battery E = 6 V from G to T\nresistor R = " + repeated("7", 10'000) + " from T to G\n", 0},
+      {"LongDecimal",
+       "battery E = 6 V from G to T\nresistor R = 1." + repeated("3", 10'000) + " from T to G\n",
+       0},
+      {"LongName",
+       "battery E = 6 V from G to T\nresistor R" + repeated("x", 10'000) + " = 3 from T to G\n", 0},
+      {"ManyDeadEnds", star(kMany) + kCurrent, 0},
+      {"LongSum", repeated("1 + ", kMany) + "1", 0, {"combine", "-"}},
+      {"LongParallelSum", repeated("1 || ", 10'000) + "1", 0, {"combine", "-"}},
+  };
+}
+
+std::vector<Hostile> refused() {
+  return {
+      {"Empty", "", 3},
+      {"OnlyComments", "# nothing here\n", 3},
+      {"MillionWrongLines", repeated("rubbish\n", 1'000'000), 3},
+      {"OneLineOfTenMillion", repeated("x", 10'000'000), 3},
+      {"NulBytes", kSmall + std::string(1000, '\0'), 3},
+      {"InvalidUtf8", kSmall + "title \"\xff\xfe\xc0\x80\"\n", 3},
+      {"HalfOfASign", kSmall + "title \"\xe2\x84", 3},
+      {"EndlessNumber", "resistor R = " + repeated("7", 1'000'000) + " from T to G\n", 3},
+      {"EndlessExponent", "resistor R = 1e999999999999 from T to G\n", 3},
+      {"DivisionByZero", "battery E = 6 V from G to T\nresistor R = 1/0 from T to G\n", 3},
+      {"SameNameTwice", kSmall + "resistor R = 4 from T to G\n", 3},
+      {"ManyOfTheSameName", repeated("resistor R = 4 from T to G\n", kMany), 3},
+      {"UnknownPoint", kSmall + "find potential at Q\n", 3},
+      {"UnknownPart", kSmall + "find current through R99\n", 3},
+      {"ManyUnknownParts", chain(10'000) + repeated("find current through Rx\n", 10'000), 3},
+      {"OpenText", kSmall + "title \"" + repeated("x", 100'000), 3},
+      {"ShortCircuit", "battery E = 6 V from G to T\nwire from T to G\n", 3},
+      {"OpenBrackets", repeated("(", kMany), 3, {"combine", "-"}},
+      {"NoExpression", "", 3, {"combine", "-"}},
+      {"ManyOperators", repeated("+", kMany), 3, {"combine", "-"}},
+      {"ZeroInParallel", "4 || 1/0", 3, {"combine", "-"}},
+  };
+}
+
+class Answered : public ::testing::TestWithParam<Hostile> {};
+class Refused : public ::testing::TestWithParam<Hostile> {};
+
+TEST_P(Answered, EndsInAnAnswer) {
+  Launch run;
+  run.arguments = GetParam().arguments;
+  run.input = GetParam().input;
+  const Ending ending = run_program(run);
+  EXPECT_EQ(ending.signal, 0);
+  EXPECT_EQ(ending.code, GetParam().code) << ending.err.substr(0, 1000);
+  EXPECT_FALSE(ending.out.empty());
+}
+
+TEST_P(Refused, EndsInAClearError) {
+  Launch run;
+  run.arguments = GetParam().arguments;
+  run.input = GetParam().input;
+  const Ending ending = run_program(run);
+  EXPECT_EQ(ending.signal, 0);
+  EXPECT_EQ(ending.code, GetParam().code);
+  EXPECT_THAT(ending.err, HasSubstr("error:"));
+  EXPECT_LT(ending.err.size(), 40'000U);
+}
+
+const auto kName = [](const auto& tested) { return tested.param.name; };
+INSTANTIATE_TEST_SUITE_P(Hostile, Answered, ::testing::ValuesIn(answered()), kName);
+INSTANTIATE_TEST_SUITE_P(Hostile, Refused, ::testing::ValuesIn(refused()), kName);
+
+void expect_an_answer_or_a_clear_error(const Launch& launch) {
+  const Ending ending = run_program(launch);
+  EXPECT_EQ(ending.signal, 0);
+  EXPECT_TRUE(ending.code == 0 || (ending.code == 3 && !ending.err.empty()))
+      << ending.code << '\n'
+      << ending.err.substr(0, 1000);
+}
+
+TEST(Hostile, DeepBracketsDoNotEndInTheStack) {
+  Launch launch;
+  launch.arguments = {"combine", "-"};
+  launch.input = repeated("(", kMany) + "1" + repeated(")", kMany);
+  expect_an_answer_or_a_clear_error(launch);
+}
+
+/// The exact resistances of its steps grow with every rung: more memory than there is.
+TEST(Hostile, LadderOfAHundredThousandResistorsIsSolvedOrRefused) {
+  Launch launch;
+  launch.arguments = {"solve", "-"};
+  launch.input = ladder(kMany / 2) + kCurrent;
+  expect_an_answer_or_a_clear_error(launch);
+}
+
+/// A text that a terminal would obey is shown, not obeyed.
+TEST(Hostile, NoControlCharacterOfTheFileReachesTheTerminal) {
+  Launch run;
+  run.arguments = {"solve", "-"};
+  run.input = "title \"\x1b[2Jgone\"\n" + kSmall + "resistor \x1b[31m\n";
+  const Ending ending = run_program(run);
+  EXPECT_EQ(ending.out.find('\x1b'), std::string::npos);
+  EXPECT_EQ(ending.err.find('\x1b'), std::string::npos);
+}
+
+TEST(Hostile, EndlessInputIsCutOff) {
+  Launch run;
+  run.arguments = {"solve", "/dev/zero"};
+  const Ending ending = run_program(run);
+  EXPECT_EQ(ending.code, 3);
+  EXPECT_THAT(ending.err, HasSubstr("/dev/zero"));
+  EXPECT_THAT(ending.err, HasSubstr("256 MiB"));
+}
+
+}  // namespace
+}  // namespace ohmfold::testing
