@@ -13,7 +13,7 @@
 namespace ohmfold {
 namespace {
 
-// Three chances of one in more than 10^13 each that a wrong value of a million bits goes unseen.
+// Each prime lets a wrong value of a million bits pass with a chance of less than 10^-12.
 constexpr int kPrimes = 3;
 
 ModularSolution solution_modulo(const PrimeField& field, const Reduction& main,

@@ -32,7 +32,7 @@ class Checks {
       document_.paragraph(
           say("Where primes are named, the exact numbers are too long for a check digit by digit: "
               "it was made modulo random primes of 61 bits instead. An error would pass each of "
-              "them with a chance of about one in 10 to the power of 18."));
+              "them with a chance of less than one in a million million."));
     }
   }
 

@@ -17,6 +17,10 @@ Json part_list(const PartNames& names, std::span<const PartId> ids) {
   return result;
 }
 
+// In a network too large to find every value, the values of steps are written only up to about a
+// thousand digits: together they would fill gigabytes. What is asked for is written whole.
+constexpr std::size_t kMostStepBits = 4'000;
+
 }  // namespace
 
 JsonItems::JsonItems(const Problem& problem, const CaseTrace& trace, int figures)
@@ -39,13 +43,22 @@ Json JsonItems::step_of(const Scene& scene, const Step& step) const {
   if (makes) result["makes"].push_back(scene.names.of(step.makes));
   if (!step.merges.empty()) result["merges"] = points(step.merges);
   result["between"] = makes ? points(std::array{step.first, step.second}) : Json(nullptr);
-  result["value"] = makes ? json_value(scene.resistance(step.makes), figures_) : Json(nullptr);
+  result["value"] = makes ? made_value(scene, step.makes) : Json(nullptr);
   const auto formula = combination(scene, step);
   result["formula"] = formula
                           ? Json(lettered(formula_text(*formula, Letters::ascii), Letters::ascii))
                           : Json(nullptr);
   result["reason"] = plain_text(scene.words.reason(step));
   return result;
+}
+
+Json JsonItems::made_value(const Scene& scene, PartId made) const {
+  const Network& end = scene.reduction.end;
+  const bool known = end.knows_resistance(made);
+  if (known && (trace_.complete || end.resistance(made).bits() <= kMostStepBits)) {
+    return json_value(scene.resistance(made), figures_);
+  }
+  return json_value(Reading(Undetermined::too_long), figures_);
 }
 
 Json JsonItems::equivalent() const {

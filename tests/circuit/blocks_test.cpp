@@ -78,7 +78,8 @@ TEST(Blocks, SeeOnlyTheListedParts) {
 }
 
 TEST(Blocks, AgreeWithTheDefinitionOnRandomNetworks) {
-  std::mt19937 random(11);
+  std::mt19937 generator(11);
+  const auto random = [&] { return static_cast<std::uint32_t>(generator()); };
   for (int round = 0; round < 400; ++round) {
     const std::uint32_t points = 2 + random() % 5;
     Network network(points);

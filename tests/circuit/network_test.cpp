@@ -135,11 +135,12 @@ TEST(Network, RefusesAResistorOfZeroOhm) {
 // The pair table must find every pair after many insertions and removals in any order.
 TEST(Network, KeepsTwinsRightThroughRandomEdits) {
   std::mt19937 random(7);
+  const auto any_point = [&] { return PointId{static_cast<std::uint32_t>(random() % 8)}; };
   Network network(8);
   std::vector<PartId> living;
   for (int round = 0; round < 5'000; ++round) {
     if (living.size() < 10 || random() % 2 == 0) {
-      living.push_back(resistor(network, PointId{random() % 8}, PointId{random() % 8}));
+      living.push_back(resistor(network, any_point(), any_point()));
     } else {
       const std::size_t pick = random() % living.size();
       network.commit(removal({living[pick]}));
