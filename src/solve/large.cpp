@@ -37,6 +37,7 @@ ModularSolution solution_modulo(const PrimeField& field, const Reduction& main,
 std::vector<Check> check_large(const CaseTrace& result, const Flow<ExactField>& left) {
   std::vector<Check> checks = check_steps(result.main);
   std::vector<ModularSolution> solutions;
+  solutions.reserve(kPrimes);
   for (int i = 0; i < kPrimes; ++i) {
     solutions.push_back(solution_modulo(PrimeField::random(), result.main, left));
   }

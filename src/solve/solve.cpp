@@ -98,7 +98,7 @@ class CaseSolver {
     }
   }
 
-  bool drive(Flow<ExactField>& flow) {
+  bool drive(Flow<ExactField>& flow) const {
     if (result_.main.stop == Stop::bridge || result_.main.stop == Stop::several_sources) {
       return solve_by_node_voltage(result_.main, flow);
     }

@@ -64,7 +64,7 @@ Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& 
   if (!answer.value.value) {
     return say(what, " is not determined: ", why_undetermined(answer.value.why), ".");
   }
-  const Expression symbol = question_symbol(answer.question, scene.problem, scene.symbols);
+  const Expression symbol = question_symbol(answer.question, scene.symbols);
   Words words = say(what, " is ", formula_text(symbol, Letters::unicode));
   if (const auto* between = std::get_if<VoltageBetween>(&answer.question)) {
     words.add(difference(scene, trace, *between));
@@ -89,8 +89,8 @@ void add_further(const Scene& scene, const Answer& answer, const Reduction& redu
     document.paragraph(bridge_words(further));
     document.paragraph(port_words());
   }
-  add_resistance(further, question_symbol(answer.question, scene.problem, further.symbols),
-                 answer.value, document);
+  add_resistance(further, question_symbol(answer.question, further.symbols), answer.value,
+                 document);
 }
 
 /// Where everything was asked for, only resistances need a sentence: the table shows the rest.

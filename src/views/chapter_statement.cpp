@@ -111,9 +111,8 @@ void add_asked(const Scene& scene, Document& document) {
   for (std::size_t i = 0; i < problem.questions.size(); ++i) {
     if (!selection.shows(i)) continue;
     const Question& question = problem.questions[i];
-    Words words =
-        say(question_words(question, problem).capitalised(), ", ",
-            formula_text(question_symbol(question, problem, scene.symbols), Letters::unicode));
+    Words words = say(question_words(question, problem).capitalised(), ", ",
+                      formula_text(question_symbol(question, scene.symbols), Letters::unicode));
     if (const auto* between = std::get_if<VoltageBetween>(&question)) {
       const Expression first = scene.symbols.potential(between->from);
       const Expression second = scene.symbols.potential(between->to);

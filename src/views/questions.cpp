@@ -40,8 +40,7 @@ class QuestionReader {
 
 class SymbolReader {
  public:
-  SymbolReader(const Problem& problem, const Symbols& symbols)
-      : problem_(problem), symbols_(symbols) {}
+  explicit SymbolReader(const Symbols& symbols) : symbols_(symbols) {}
 
   Expression operator()(const CurrentThrough& q) const { return symbols_.current(q.part); }
   Expression operator()(const VoltageAcross& q) const { return symbols_.voltage(q.part); }
@@ -54,7 +53,6 @@ class SymbolReader {
   Expression operator()(const ResistanceSeenBy&) const { return Symbols::equivalent(); }
 
  private:
-  const Problem& problem_;
   const Symbols& symbols_;
 };
 
@@ -77,9 +75,8 @@ std::string_view question_unit(const Question& question) {
   return symbol(std::visit(Reader{}, question), Letters::unicode);
 }
 
-Expression question_symbol(const Question& question, const Problem& problem,
-                           const Symbols& symbols) {
-  return std::visit(SymbolReader(problem, symbols), question);
+Expression question_symbol(const Question& question, const Symbols& symbols) {
+  return std::visit(SymbolReader(symbols), question);
 }
 
 }  // namespace ohmfold::views

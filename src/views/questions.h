@@ -12,8 +12,7 @@ namespace ohmfold::views {
 [[nodiscard]] Words question_words(const Question& question, const Problem& problem);
 
 /// I_E, V_AB, …; for a resistance "R between A and B" has R_AB.
-[[nodiscard]] Expression question_symbol(const Question& question, const Problem& problem,
-                                         const Symbols& symbols);
+[[nodiscard]] Expression question_symbol(const Question& question, const Symbols& symbols);
 
 /// "Ω", "V", …
 [[nodiscard]] std::string_view question_unit(const Question& question);
