@@ -14,7 +14,12 @@ void drive_left(const Reduction& reduction, Flow<ExactField>& flow) {
       if (reduction.stop == Stop::reduced) {
         total += Resistance{end.resistance(reduction.root).lowest_terms()};
       }
-      current = battery.emf / total;
+      if (total.is_zero()) {
+        // A battery of 0 V across a wire: the two share any current, as two wires would.
+        flow.open_share[source.index] = true;
+      } else {
+        current = battery.emf / total;
+      }
     }
     const Voltage voltage = battery.emf - current * battery.internal;
     flow.current[source.index] = current.number;

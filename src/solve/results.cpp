@@ -86,7 +86,11 @@ class Results {
 
   void tell_of_source(PartId source, Law law, std::vector<PartId> from) {
     if (main_kind(source) != ElementKind::battery) return;
-    tell_of(law, Subject::current, source, std::move(from));
+    if (flow_.open_share[source.index]) {
+      tell(Law::not_determined, Subject::current, Undetermined::ideal_loop).part = source;
+    } else {
+      tell_of(law, Subject::current, source, std::move(from));
+    }
     tell_of(Law::terminal, Subject::voltage, source, {source});
   }
 

@@ -152,6 +152,25 @@ TEST(Results, EqualIdealBatteriesInParallelShareInAWayThatIsNotDetermined) {
   EXPECT_FALSE(s.branch("E1").power.value);
 }
 
+TEST(Results, ABatteryOfZeroVoltAcrossAWireSharesAsTwoWiresWould) {
+  const Solved s(
+      "battery E = 0 V from G to T\nresistor R = 0 ohm from T to G\nresistor Q = 1 ohm from T to "
+      "G\n");
+  EXPECT_FALSE(s.only().contradiction);
+  EXPECT_EQ(s.branch("E").current.why, Undetermined::ideal_loop);
+  EXPECT_FALSE(s.branch("R").current.value);
+  EXPECT_EQ(s.current("Q"), Number(0));
+}
+
+TEST(Results, TwoEqualBatteriesJoinedByAWireLeaveTheWiresCurrentOpenToo) {
+  const Solved s(
+      "battery E1 = 3 V from A to T\nbattery E2 = 3 V from B to T\nwire W from A to B\n"
+      "resistor R = 3 ohm from T to A\n");
+  EXPECT_EQ(s.branch("W").current.why, Undetermined::ideal_loop);
+  EXPECT_EQ(s.branch("E1").current.why, Undetermined::ideal_loop);
+  EXPECT_EQ(s.current("R"), Number(1));
+}
+
 TEST(Contradiction, AnIdealBatteryAcrossAWireNamesTheLoopAndSparesOtherCases) {
   const Solved s(
       "battery E = 12 V from G to T\nresistor R = 3 ohm from T to G\nwire W from T to A\n"
