@@ -80,6 +80,7 @@ if [ "$mode" = --ci ]; then
   build static -DOHMFOLD_STATIC=ON
   build/static/ohmfold combine '4 + 6 || 3' > /dev/null
   build sanitize -DOHMFOLD_TESTS=ON -DOHMFOLD_WERROR=OFF -DCMAKE_BUILD_TYPE=RelWithDebInfo \
+    -DCMAKE_CXX_FLAGS_RELWITHDEBINFO="-O1 -g1" \
     -DOHMFOLD_SANITIZE=address,undefined
   title 'tests with sanitizers'
   ctest --test-dir build/sanitize -j "$jobs" --output-on-failure

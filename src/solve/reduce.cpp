@@ -39,7 +39,7 @@ Candidate candidate(const Rule& rule, Place place) {
 }
 
 // Sorts by number first, so that each candidate is moved only once.
-void in_file_order(std::vector<Candidate>& candidates) {
+std::vector<Candidate> in_file_order(std::vector<Candidate> candidates) {
   std::vector<std::pair<PartId, std::uint32_t>> order;
   order.reserve(candidates.size());
   for (std::uint32_t i = 0; i < candidates.size(); ++i) {
@@ -49,7 +49,7 @@ void in_file_order(std::vector<Candidate>& candidates) {
   std::vector<Candidate> sorted;
   sorted.reserve(candidates.size());
   for (const auto& [earliest, at] : order) sorted.push_back(std::move(candidates[at]));
-  candidates = std::move(sorted);
+  return sorted;
 }
 
 // What the values of taken parts may fill: 256 MiB.
@@ -59,8 +59,8 @@ constexpr std::size_t kLastKept = 64;
 class Reducer {
  public:
   Reducer(Network start, bool pairs) : pairs_(pairs) {
-    result_.end = start;
     result_.end.reserve(2 * start.part_count());
+    result_.end = start;
     result_.steps.reserve(start.part_count());
     result_.start = std::move(start);
   }
@@ -126,8 +126,7 @@ class Reducer {
         }
       }
     }
-    in_file_order(candidates);
-    return candidates;
+    return in_file_order(std::move(candidates));
   }
 
   void apply(const Rule& rule, Place place) {
