@@ -5,7 +5,9 @@
 #include <cln/integer_io.h>
 #include <cln/malloc.h>
 
+#include <cstdint>
 #include <memory>
+#include <string>
 
 #include "ohmfold/error.h"
 
@@ -13,6 +15,8 @@ namespace ohmfold {
 namespace {
 
 std::string decimal_digits(const cln::cl_I& number) {
+  constexpr std::uintmax_t kWordBits = 60;  // what is surely within a long
+  if (cln::integer_length(number) < kWordBits) return std::to_string(cln::cl_I_to_long(number));
   struct Release {
     void operator()(char* text) const { cln::free_hook(text); }
   };

@@ -1,6 +1,7 @@
 // Characters on a terminal: width, ASCII stand-ins, line breaks.
 #include "views/lettering.h"
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <utility>
@@ -8,8 +9,6 @@
 namespace ohmfold::views {
 
 namespace {
-
-constexpr std::uint32_t kNoBreakSpace = 0xA0;
 
 /// The character at `at`, which moves behind it. A broken sequence counts as one character each
 /// byte.
@@ -34,6 +33,13 @@ std::uint32_t next_character(std::string_view text, std::size_t& at) {
   for (std::size_t i = 1; i < length; ++i) character = (character << 6U) | (byte(at + i) & 0x3FU);
   at += length;
   return character;
+}
+
+/// How many bytes from `at` on are printable ASCII: most text is, and needs no decoding.
+std::size_t plain_length(std::string_view text, std::size_t at) {
+  std::size_t end = at;
+  while (end < text.size() && text[end] >= ' ' && text[end] <= '~') ++end;
+  return end - at;
 }
 
 bool is_control(std::uint32_t c) {
@@ -89,7 +95,12 @@ std::string_view ascii_for(std::string_view character) {
 
 std::size_t display_width(std::string_view text) {
   std::size_t width = 0;
-  for (std::size_t at = 0; at < text.size();) width += width_of(next_character(text, at));
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t plain = plain_length(text, at);
+    width += plain;
+    at += plain;
+    if (at < text.size()) width += width_of(next_character(text, at));
+  }
   return width;
 }
 
@@ -97,6 +108,10 @@ std::string lettered(std::string_view text, Letters letters) {
   std::string result;
   result.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
+    const std::size_t plain = plain_length(text, at);
+    result.append(text, at, plain);
+    at += plain;
+    if (at == text.size()) break;
     const std::size_t begin = at;
     const std::uint32_t character = next_character(text, at);
     const std::string_view written = text.substr(begin, at - begin);
@@ -112,12 +127,15 @@ std::string lettered(std::string_view text, Letters letters) {
 }
 
 std::string spaced(std::string_view text) {
+  constexpr std::string_view kNoBreakSpace = "\u00A0";
   std::string result;
   result.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
-    const std::size_t begin = at;
-    const bool is_space = next_character(text, at) == kNoBreakSpace;
-    result += is_space ? std::string_view(" ") : text.substr(begin, at - begin);
+    const std::size_t space = std::min(text.find(kNoBreakSpace, at), text.size());
+    result.append(text, at, space - at);
+    if (space == text.size()) break;
+    result += ' ';
+    at = space + kNoBreakSpace.size();
   }
   return result;
 }
