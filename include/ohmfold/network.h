@@ -44,9 +44,9 @@ enum class ElementKind : std::uint8_t {
   return kind == ElementKind::battery || kind == ElementKind::port;
 }
 
-/// A place where a rule may hold: the parts it is about and, where it has them, the two points
-/// between which they lie (for a chain or a bundle: from `first` to `second`; for a piece that
-/// hangs: `first`).
+/// A place where a rule may hold: the parts it is about, each once, and, where it has them, the two
+/// points between which they lie (for a chain or a bundle: from `first` to `second`; for a piece
+/// that hangs: `first`).
 struct Place {
   std::vector<PartId> parts;
   PointId first, second;

@@ -59,7 +59,7 @@ Words plan_to_one_part(const Scene& scene) {
   const Words place = say("between ", scene.words.point(first), " and ", scene.words.point(second));
   Words words = tidying(reduction);
   if (combines(reduction)) {
-    words.add(say("Combine ", combinations(scene), ", until one part is left ", place, ". "));
+    words.add(say("Combine ", combinations(scene), "; that leaves one part ", place, ". "));
   } else {
     words.add(say("Only one part lies ", place, ". "));
   }
