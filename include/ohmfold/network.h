@@ -52,10 +52,12 @@ struct Place {
   PointId first, second;
 };
 
-/// A resistor that an edit puts in.
+/// A resistor or a battery that an edit puts in.
 struct NewPart {
-  PointId from, to;
-  Ratio resistance;
+  PointId from, to;  ///< for a battery: negative, positive terminal
+  Ratio resistance;  ///< for a battery: its internal resistance, which may be 0
+  ElementKind kind = ElementKind::resistor;
+  Voltage emf = {};  ///< battery only
 };
 
 /// How the new value follows from the old ones.
@@ -70,7 +72,8 @@ enum class Scope : std::uint8_t { everywhere, as_seen_by_the_source };
 struct Edit {
   std::vector<PartId> removes;
   std::vector<NewPart> adds;
-  std::vector<PointId> merges;  ///< become one point, the one with the smallest id
+  std::vector<PointId> merges;   ///< become one point, the one with the smallest id
+  std::uint32_t new_points = 0;  ///< come first, with ids from Network::point_count() upwards
   Formula formula = Formula::none;
   Scope scope = Scope::everywhere;
   std::array<Law, 2> back{Law::zero_current, Law::zero_voltage};

@@ -1,6 +1,7 @@
 // The way from a problem to its trace.
 #pragma once
 
+#include "ohmfold/method.h"
 #include "ohmfold/problem.h"
 #include "ohmfold/trace.h"
 
@@ -9,6 +10,8 @@ namespace ohmfold {
 struct SolveOptions {
   /// Combine two parts in each step, not all parts of a chain or bundle at once.
   bool pairs = false;
+  /// The way to take beyond series and parallel.
+  Method method = Method::automatic;
   /// Most bits that the exact values of all parts together may take; beyond, only what is asked for
   /// is found, and the laws are checked modulo random primes.
   std::size_t most_bits = 20'000'000;

@@ -19,8 +19,12 @@ struct Step {
   std::size_t number = 0;   ///< from 1
   std::uint32_t stage = 0;  ///< from 1; all steps of a stage are seen in the same drawing
   RuleName rule{};
-  std::span<const PartId> takes;    ///< parts that go
-  PartId makes;                     ///< the part that comes, or none
+  std::span<const PartId> takes;  ///< parts that go
+  PartId makes;                   ///< the part that comes (of several: the first), or none
+  /// Where something else comes than one resistor between first and second: all that comes, with
+  /// ids that count up from `makes`. Otherwise empty.
+  std::span<const NewPart> adds;
+  std::uint32_t new_points = 0;     ///< points that come, with the next free ids
   std::span<const PointId> merges;  ///< points that become one
   PointId first, second;            ///< between which points (see Place)
   std::span<const Fact> why;        ///< what judge recorded
@@ -43,7 +47,8 @@ class StepLog {
 
  private:
   struct Record {
-    std::uint32_t takes_begin, merges_begin, why_begin, stage;
+    std::uint32_t takes_begin, merges_begin, why_begin, adds_begin, stage;
+    std::uint32_t new_points;
     PointId first, second;
     PartId makes;
     RuleName rule;
@@ -55,6 +60,7 @@ class StepLog {
   std::vector<PartId> takes_;
   std::vector<PointId> merges_;
   std::vector<Fact> why_;
+  std::vector<NewPart> adds_;  // of steps that make something else than one resistor
 };
 
 /// Why reducing came to an end.

@@ -145,9 +145,16 @@ PartId Network::commit(const Edit& edit) {
     parts_[part.index].alive = false;
   }
   if (edit.merges.size() > 1) merge(edit.merges);
+  for (std::uint32_t i = 0; i < edit.new_points; ++i) {
+    merged_into_.push_back(PointId{static_cast<std::uint32_t>(points_.size())});
+    points_.emplace_back();
+  }
   PartId first;
   for (const NewPart& part : edit.adds) {
-    const PartId id = add(ElementKind::resistor, part.from, part.to, part.resistance);
+    const PartId id =
+        part.kind == ElementKind::battery
+            ? add_battery(part.from, part.to, part.emf, {part.resistance.lowest_terms()})
+            : add(part.kind, part.from, part.to, part.resistance);
     if (!first.exists()) first = id;
   }
   return first;

@@ -19,6 +19,12 @@ std::uint32_t size_of(std::size_t pool) {
   return static_cast<std::uint32_t>(pool);
 }
 
+// Most steps do, and what comes is then known from their points and the network at the end.
+bool makes_one_resistor(const Edit& edit) {
+  return edit.adds.size() == 1 && edit.adds.front().kind == ElementKind::resistor &&
+         edit.new_points == 0;
+}
+
 }  // namespace
 
 void StepLog::reserve(std::size_t parts) {
@@ -30,11 +36,13 @@ void StepLog::reserve(std::size_t parts) {
 
 void StepLog::append(RuleName rule, std::uint32_t stage, const Place& place, const Edit& edit,
                      PartId makes, const std::vector<Fact>& why) {
-  records_.push_back({size_of(takes_.size()), size_of(merges_.size()), size_of(why_.size()), stage,
-                      place.first, place.second, makes, rule, edit.formula, edit.scope, edit.back});
+  records_.push_back({size_of(takes_.size()), size_of(merges_.size()), size_of(why_.size()),
+                      size_of(adds_.size()), stage, edit.new_points, place.first, place.second,
+                      makes, rule, edit.formula, edit.scope, edit.back});
   takes_.insert(takes_.end(), edit.removes.begin(), edit.removes.end());
   merges_.insert(merges_.end(), edit.merges.begin(), edit.merges.end());
   why_.insert(why_.end(), why.begin(), why.end());
+  if (!makes_one_resistor(edit)) adds_.insert(adds_.end(), edit.adds.begin(), edit.adds.end());
 }
 
 Step StepLog::operator[](std::size_t index) const {
@@ -43,11 +51,14 @@ Step StepLog::operator[](std::size_t index) const {
   const std::size_t takes_end = last ? takes_.size() : records_[index + 1].takes_begin;
   const std::size_t merges_end = last ? merges_.size() : records_[index + 1].merges_begin;
   const std::size_t why_end = last ? why_.size() : records_[index + 1].why_begin;
+  const std::size_t adds_end = last ? adds_.size() : records_[index + 1].adds_begin;
   return {index + 1,
           at.stage,
           at.rule,
           between(takes_, at.takes_begin, takes_end),
           at.makes,
+          between(adds_, at.adds_begin, adds_end),
+          at.new_points,
           between(merges_, at.merges_begin, merges_end),
           at.first,
           at.second,
@@ -77,7 +88,9 @@ Network replay(const Reduction& reduction, std::size_t steps) {
     Edit edit;
     edit.removes.assign(step.takes.begin(), step.takes.end());
     edit.merges.assign(step.merges.begin(), step.merges.end());
-    if (step.makes.exists()) {
+    edit.new_points = step.new_points;
+    edit.adds.assign(step.adds.begin(), step.adds.end());
+    if (step.makes.exists() && step.adds.empty()) {
       edit.adds.push_back({step.first, step.second, made_value(reduction, network, step)});
     }
     ensure(network.commit(edit) == step.makes, "a replayed step made another part");

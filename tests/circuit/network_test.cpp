@@ -156,5 +156,30 @@ TEST(Network, KeepsTwinsRightThroughRandomEdits) {
   }
 }
 
+TEST(Network, TakesInNewPointsBeforeThePartsThatMeetThere) {
+  Network network(3);
+  const PartId first = resistor(network, kA, kB);
+  const PartId second = resistor(network, kB, kC);
+  const PartId third = resistor(network, kC, kA);
+  Edit edit = removal({first, second, third});
+  edit.new_points = 1;
+  for (const PointId corner : {kA, kB, kC}) {
+    edit.adds.push_back({corner, PointId{3}, Ratio(Number(1))});
+  }
+  EXPECT_EQ(network.commit(edit), PartId{3});
+  EXPECT_EQ(network.point_count(), 4U);
+  EXPECT_EQ(network.degree(PointId{3}), 3U);
+  EXPECT_EQ(network.representative(PointId{3}), PointId{3});
+}
+
+TEST(Network, TakesInABatteryWithItsInternalResistance) {
+  Network network(2);
+  Edit edit;
+  edit.adds.push_back({kA, kB, Ratio(Number(2)), ElementKind::battery, Voltage{Number(9)}});
+  const PartId battery = network.commit(edit);
+  EXPECT_EQ(network.battery(battery).emf, Voltage{Number(9)});
+  EXPECT_EQ(network.battery(battery).internal, Resistance{Number(2)});
+}
+
 }  // namespace
 }  // namespace ohmfold
