@@ -12,7 +12,7 @@ namespace ohmfold {
 namespace {
 
 // From so many nodes on, lifting is the faster way (docs/performance.md).
-constexpr std::uint32_t kLiftFrom = 30;
+constexpr std::uint32_t kLiftFrom = 25;
 
 // A part that is left, as the node equations see it: it raises the potential from its first point
 // to its second by `emf` less what its resistance takes.
