@@ -6,9 +6,13 @@
 #include "ohmfold/error.h"
 #include "solve/elimination.h"
 #include "solve/ideal_currents.h"
+#include "solve/lifting.h"
 
 namespace ohmfold {
 namespace {
+
+// From so many nodes on, lifting is the faster way (docs/performance.md).
+constexpr std::uint32_t kLiftFrom = 25;
 
 // A part that is left, as the node equations see it: it raises the potential from its first point
 // to its second by `emf` less what its resistance takes.
@@ -72,31 +76,64 @@ class NodeVoltage {
   }
 
   bool solve_nodes() {
-    NodeEquations equations(nodes_);
+    if (nodes_ < kLiftFrom) {
+      NodeEquations equations(nodes_);
+      join_all(equations);
+      const std::vector<Number> brought = brought_currents();
+      for (std::uint32_t node = 0; node < nodes_; ++node) {
+        equations.bring(node, Current{brought[node]});
+      }
+      auto solution = equations.solve(kMostNodeWork);
+      if (!solution) return false;
+      potential_ = std::move(*solution);
+      return true;
+    }
+    NodeLifting equations(nodes_);
+    join_all(equations);
+    const auto solution = equations.solve(brought_currents(), kMostLiftingWork);
+    if (!solution) return false;
+    for (const cln::cl_I& numerator : solution->numerators) {
+      potential_.emplace_back(cln::cl_RA(numerator));
+    }
+    unit_ = Number::quotient(1, solution->denominator);
+    return true;
+  }
+
+  template <class Equations>
+  void join_all(Equations& equations) {
+    for (const PartId part : left_) {
+      const Drive d = drive(part);
+      if (d.resistance.is_zero()) continue;
+      equations.join(node_[network_.from(part).index], node_[network_.to(part).index],
+                     Conductance{Number(1) / d.resistance});
+    }
+  }
+
+  std::vector<Number> brought_currents() {
+    std::vector<Number> brought(nodes_);
     for (const PartId part : left_) {
       const Drive d = drive(part);
       if (d.resistance.is_zero()) continue;
       const PointId first = network_.from(part);
       const PointId second = network_.to(part);
-      const Conductance g{Number(1) / d.resistance};
-      const Voltage driving{offset_[first.index] - offset_[second.index] + d.emf};
-      equations.join(node_[first.index], node_[second.index], g);
-      equations.bring(node_[first.index], -(driving * g));
-      equations.bring(node_[second.index], driving * g);
+      const Number driving = offset_[first.index] - offset_[second.index] + d.emf;
+      if (driving.is_zero()) continue;
+      brought[node_[first.index]] -= driving / d.resistance;
+      brought[node_[second.index]] += driving / d.resistance;
     }
-    auto solution = equations.solve(kMostNodeWork);
-    if (!solution) return false;
-    potential_ = std::move(*solution);
-    return true;
+    return brought;
   }
 
-  [[nodiscard]] Number potential(PointId point) {
-    return potential_[node_[point.index]] + offset_[point.index];
+  /// How far the potential of one point is above that of another: one division, however long the
+  /// potentials are.
+  [[nodiscard]] Number difference(PointId first, PointId second) {
+    return (potential_[node_[first.index]] - potential_[node_[second.index]]) * unit_ +
+           offset_[first.index] - offset_[second.index];
   }
 
   void find_flow(PartId part) {
     const Drive d = drive(part);
-    const Number drop = potential(network_.from(part)) - potential(network_.to(part));
+    const Number drop = difference(network_.from(part), network_.to(part));
     flow_.voltage[part.index] = is_source(network_.kind(part)) ? -drop : drop;
     if (!d.resistance.is_zero()) flow_.current[part.index] = (drop + d.emf) / d.resistance;
   }
@@ -107,7 +144,8 @@ class NodeVoltage {
   std::unordered_map<std::uint32_t, std::uint32_t> node_;  // by point
   std::unordered_map<std::uint32_t, Number> offset_;       // by point: above its node's potential
   std::uint32_t nodes_ = 0;
-  std::vector<Number> potential_;  // by node
+  std::vector<Number> potential_;  // by node, in units of unit_
+  Number unit_ = 1;
 };
 
 }  // namespace
