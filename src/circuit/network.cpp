@@ -24,7 +24,7 @@ void Network::reserve(std::size_t parts) {
 
 PartId Network::add(ElementKind kind, PointId from, PointId to, const Ratio& resistance) {
   ensure(from.index < point_count() && to.index < point_count(), "a part between unknown points");
-  ensure(kind != ElementKind::resistor || cln::plusp(resistance.p()),
+  ensure(kind != ElementKind::resistor || resistance.is_positive(),
          "a resistor of no positive resistance");
   const PartId part{static_cast<std::uint32_t>(parts_.size())};
   PartRecord record;

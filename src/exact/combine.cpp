@@ -19,11 +19,13 @@ Ratio fold(std::vector<Ratio> parts, Ratio (*join)(const Ratio&, const Ratio&)) 
 
 // Where many are joined, like denominators are kept: a long chain of decimals stays short.
 Ratio sum(const Ratio& a, const Ratio& b) {
+  if (a.is_symbolic() || b.is_symbolic()) return Ratio::series(a, b);
   if (cln::equal(a.q(), b.q())) return {a.p() + b.p(), a.q()};
   return Ratio::series(a, b);
 }
 
 Ratio reciprocal_sum(const Ratio& a, const Ratio& b) {
+  if (a.is_symbolic() || b.is_symbolic()) return Ratio::parallel(a, b);
   if (cln::equal(a.p(), b.p())) return {a.p(), a.q() + b.q()};
   return Ratio::parallel(a, b);
 }

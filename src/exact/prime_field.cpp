@@ -6,6 +6,8 @@
 #include <bit>
 #include <random>
 
+#include "exact/polynomial.h"
+#include "exact/rational_function.h"
 #include "ohmfold/error.h"
 
 namespace ohmfold {
@@ -72,12 +74,54 @@ PrimeField::Value PrimeField::from(const cln::cl_I& whole_number) const {
   return cln::cl_I_to_UQ(cln::mod(whole_number, whole(prime_)));
 }
 
+PrimeField::Value PrimeField::from(const Polynomial& polynomial,
+                                   const std::vector<Value>& symbols) const {
+  Value sum = 0;
+  for (const Polynomial::Term& term : polynomial.terms()) {
+    Value product = from(term.coefficient);
+    for (std::size_t i = 0; i < symbols.size(); ++i) {
+      product = multiply(product, power_of(symbols[i], term.monomial.exponents.at(i)));
+    }
+    sum = add(sum, product);
+  }
+  return sum;
+}
+
+PrimeField::Value PrimeField::power_of(Value base, unsigned exponent) const {
+  Value result = 1;
+  for (; exponent > 0; exponent /= 2, base = multiply(base, base)) {
+    if (exponent % 2 == 1) result = multiply(result, base);
+  }
+  return result;
+}
+
+// A residue for each name that has nothing to do with those of others, and that nobody can foresee
+// since the prime is random. The constants mix bits well (Steele, Lea and Flood, OOPSLA 2014, 453).
+PrimeField::Value PrimeField::residue_of(std::string_view symbol) const {
+  std::uint64_t mixed = reciprocal_;
+  for (const char letter : symbol) {
+    mixed += 0x9e3779b97f4a7c15U + static_cast<unsigned char>(letter);
+    mixed = (mixed ^ (mixed >> 30)) * 0xbf58476d1ce4e5b9U;
+    mixed = (mixed ^ (mixed >> 27)) * 0x94d049bb133111ebU;
+    mixed ^= mixed >> 31;
+  }
+  return mixed % prime_;
+}
+
+PrimeField::Value PrimeField::from(const RationalFunction& function) const {
+  std::vector<Value> symbols;
+  for (const std::string& name : *function.names) symbols.push_back(residue_of(name));
+  return divide(from(function.numerator, symbols), from(function.denominator, symbols));
+}
+
 PrimeField::Value PrimeField::from(const Number& number) const {
+  if (number.is_symbolic()) return from(number.function());
   const Value numerator = from(number.numerator());
   return number.is_integer() ? numerator : divide(numerator, from(number.denominator()));
 }
 
 PrimeField::Value PrimeField::from(const Ratio& ratio) const {
+  if (ratio.is_symbolic()) return from(ratio.lowest_terms());
   return divide(from(ratio.p()), from(ratio.q()));
 }
 

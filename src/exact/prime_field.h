@@ -3,10 +3,14 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "ohmfold/value.h"
 
 namespace ohmfold {
+
+class Polynomial;
 
 /// The integers modulo a prime between 2^60 and 2^61. Values are residues from 0 to prime - 1.
 ///
@@ -45,7 +49,8 @@ class PrimeField {
     const auto word = static_cast<std::int64_t>(value);
     return value > prime_ / 2 ? word - static_cast<std::int64_t>(prime_) : word;
   }
-  /// Requires a denominator that the prime does not divide.
+  /// Requires a denominator that the prime does not divide. Each symbol is taken at a residue of
+  /// its own, so that a wrong equation of degree d holds with a chance of d in 2^60 at most.
   [[nodiscard]] Value from(const Number& number) const;
   [[nodiscard]] Value from(const Ratio& ratio) const;
 
@@ -89,6 +94,11 @@ class PrimeField {
 
  private:
   __extension__ using Wide = unsigned __int128;
+
+  [[nodiscard]] Value from(const RationalFunction& function) const;
+  [[nodiscard]] Value from(const Polynomial& polynomial, const std::vector<Value>& symbols) const;
+  [[nodiscard]] Value power_of(Value base, unsigned exponent) const;
+  [[nodiscard]] Value residue_of(std::string_view symbol) const;
 
   std::uint64_t prime_;
   std::uint64_t reciprocal_;

@@ -9,7 +9,10 @@
 #include <memory>
 #include <string>
 
+#include "exact/polynomial.h"
+#include "exact/rational_function.h"
 #include "ohmfold/error.h"
+#include "ohmfold/symbolic.h"
 
 namespace ohmfold {
 namespace {
@@ -31,15 +34,23 @@ Number Number::quotient(const cln::cl_I& numerator, const cln::cl_I& denominator
   return Number(cln::cl_RA(numerator) / cln::cl_RA(denominator));
 }
 
+Sign Number::sign() const {
+  if (is_symbolic()) return symbolic_sign();
+  if (is_zero()) return Sign::zero;
+  return is_negative() ? Sign::negative : Sign::positive;
+}
+
 bool Number::is_integer() const {
-  return cln::equal(denominator(), 1);
+  return !is_symbolic() && cln::equal(denominator(), 1);
 }
 
 std::size_t Number::bits() const {
+  if (is_symbolic()) return function().numerator.bits() + function().denominator.bits();
   return cln::integer_length(numerator()) + cln::integer_length(denominator());
 }
 
 std::string Number::to_string() const {
+  if (is_symbolic()) return one_line(*this, Letters::ascii);
   std::string text = decimal_digits(numerator());
   if (!is_integer()) text.append("/").append(decimal_digits(denominator()));
   return text;
@@ -47,6 +58,7 @@ std::string Number::to_string() const {
 
 Number operator/(const Number& a, const Number& b) {
   ensure(!b.is_zero(), "a division by zero");
+  if (Number::symbols_in(a, b)) return Number::symbolic_quotient(a, b);
   return Number(a.value_ / b.value_);
 }
 
@@ -55,15 +67,20 @@ Number abs(const Number& number) {
 }
 
 std::size_t Ratio::bits() const {
+  if (is_symbolic()) return lowest_terms().bits();
   return cln::integer_length(p_) + cln::integer_length(q_);
 }
 
 Ratio Ratio::series(const Ratio& a, const Ratio& b) {
+  if (a.is_symbolic() || b.is_symbolic()) return Ratio(a.lowest_terms() + b.lowest_terms());
   return {a.p_ * b.q_ + b.p_ * a.q_, a.q_ * b.q_};
 }
 
 Ratio Ratio::parallel(const Ratio& a, const Ratio& b) {
   ensure(!a.is_zero() && !b.is_zero(), "a parallel combination with zero ohm");
+  if (a.is_symbolic() || b.is_symbolic()) {
+    return Ratio(1 / (1 / a.lowest_terms() + 1 / b.lowest_terms()));
+  }
   return {a.p_ * b.p_, a.p_ * b.q_ + b.p_ * a.q_};
 }
 

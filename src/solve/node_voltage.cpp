@@ -1,6 +1,7 @@
 // Points joined by ideal batteries are one node of the equations, each point at its own offset.
 #include "solve/node_voltage.h"
 
+#include <algorithm>
 #include <unordered_map>
 
 #include "ohmfold/error.h"
@@ -76,7 +77,7 @@ class NodeVoltage {
   }
 
   bool solve_nodes() {
-    if (nodes_ < kLiftFrom) {
+    if (nodes_ < kLiftFrom || has_symbols()) {
       NodeEquations equations(nodes_);
       join_all(equations);
       const std::vector<Number> brought = brought_currents();
@@ -97,6 +98,14 @@ class NodeVoltage {
     }
     unit_ = Number::quotient(1, solution->denominator);
     return true;
+  }
+
+  // Symbols have no digits to lift.
+  [[nodiscard]] bool has_symbols() const {
+    return std::any_of(left_.begin(), left_.end(), [this](PartId part) {
+      const Drive d = drive(part);
+      return d.emf.is_symbolic() || d.resistance.is_symbolic();
+    });
   }
 
   template <class Equations>

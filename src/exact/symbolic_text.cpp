@@ -1,0 +1,127 @@
+// Numbers with symbols as text: terms in one order, factors in front, fractions on one line or two.
+#include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+
+#include "exact/rational_function.h"
+#include "ohmfold/symbolic.h"
+
+namespace ohmfold {
+namespace {
+
+/// "²", "¹⁰", or "^2".
+std::string power_text(unsigned exponent, Letters letters) {
+  if (exponent == 1) return "";
+  if (letters == Letters::ascii) return "^" + std::to_string(exponent);
+  constexpr std::array<std::string_view, 10> kRaised{"⁰", "¹", "²", "³", "⁴",
+                                                     "⁵", "⁶", "⁷", "⁸", "⁹"};
+  std::string text;
+  for (const char digit : std::to_string(exponent)) {
+    text += kRaised.at(static_cast<std::size_t>(digit - '0'));
+  }
+  return text;
+}
+
+class Writer {
+ public:
+  Writer(const std::vector<std::string>& names, Letters letters)
+      : names_(names), letters_(letters) {}
+
+  /// "r s²"; empty for 1.
+  [[nodiscard]] std::string powers(const Monomial& monomial) const {
+    std::string text;
+    for (std::size_t i = 0; i < names_.size(); ++i) {
+      if (monomial.exponents.at(i) == 0) continue;
+      if (!text.empty()) text += ' ';
+      text.append(names_[i]).append(power_text(monomial.exponents.at(i), letters_));
+    }
+    return text;
+  }
+
+  /// "5 r s", "r", "7": a product without its sign.
+  [[nodiscard]] std::string product(const Polynomial::Term& term) const {
+    const std::string symbols = powers(term.monomial);
+    const std::string digits = Number(cln::cl_RA(cln::abs(term.coefficient))).to_string();
+    if (symbols.empty()) return digits;
+    return digits == "1" ? symbols : digits + " " + symbols;
+  }
+
+  /// "r² - 2 r + 6"; a negative first term goes to the end where another is positive: "6 - 2 r".
+  [[nodiscard]] std::string sum(const Polynomial& polynomial) const {
+    std::vector<const Polynomial::Term*> order;
+    for (const Polynomial::Term& term : polynomial.terms()) order.push_back(&term);
+    if (cln::minusp(order.front()->coefficient)) {
+      std::stable_partition(order.begin(), order.end(), [](const Polynomial::Term* term) {
+        return cln::plusp(term->coefficient);
+      });
+    }
+    std::string text;
+    for (const Polynomial::Term* term : order) {
+      const bool negative = cln::minusp(term->coefficient);
+      if (text.empty()) {
+        text = negative ? "-" : "";
+      } else {
+        text += negative ? " - " : " + ";
+      }
+      text += product(*term);
+    }
+    return text;
+  }
+
+  /// "r (r + 6)", or the sum where there is no common power.
+  [[nodiscard]] std::string factored(const Polynomial& polynomial) const {
+    const Monomial common = polynomial.common_monomial();
+    if (polynomial.terms().size() == 1 || common.degree == 0) return sum(polynomial);
+    return powers(common) + " (" + sum(polynomial.over(common)) + ")";
+  }
+
+ private:
+  const std::vector<std::string>& names_;
+  Letters letters_;
+};
+
+bool is_sum(const Polynomial& polynomial) {
+  return polynomial.terms().size() > 1 && polynomial.common_monomial().degree == 0;
+}
+
+/// "5 r", "r (r + 6)": of several factors, which a fraction on one line has to hold together.
+bool is_product(const Polynomial& polynomial) {
+  if (polynomial.terms().size() > 1) return true;
+  const Polynomial::Term& term = polynomial.terms().front();
+  if (term.monomial.degree == 0) return false;
+  const auto symbols = std::count_if(term.monomial.exponents.begin(), term.monomial.exponents.end(),
+                                     [](std::uint16_t exponent) { return exponent > 0; });
+  return symbols > 1 || !cln::equal(term.coefficient, 1);
+}
+
+}  // namespace
+
+FractionText fraction_text(const Number& number, Letters letters) {
+  if (!number.is_symbolic()) {
+    const std::string above = Number(cln::cl_RA(number.numerator())).to_string();
+    if (number.is_integer()) return {above, "", false, false};
+    return {above, Number(cln::cl_RA(number.denominator())).to_string(), false, false};
+  }
+  const auto& [names, above, below] = number.function();
+  const Writer writer(*names, letters);
+  if (below.is_constant() && above.terms().size() == 1) {
+    // A rational times symbols: "3/2 r".
+    const Polynomial::Term& term = above.terms().front();
+    const Number factor = Number::quotient(term.coefficient, below.constant());
+    if (factor == 1) return {writer.powers(term.monomial), "", false, false};
+    if (factor == -1) return {"-" + writer.powers(term.monomial), "", false, false};
+    return {factor.to_string() + " " + writer.powers(term.monomial), "", false, false};
+  }
+  return {writer.factored(above), below.is_one() ? "" : writer.factored(below), is_sum(above),
+          is_product(below)};
+}
+
+std::string one_line(const Number& number, Letters letters) {
+  const FractionText text = fraction_text(number, letters);
+  if (text.below.empty()) return text.above;
+  std::string line = text.above_is_sum ? "(" + text.above + ")" : text.above;
+  return line + "/" + (text.below_is_product ? "(" + text.below + ")" : text.below);
+}
+
+}  // namespace ohmfold
