@@ -22,9 +22,10 @@ const std::map<std::string, std::set<std::string>> kArrows = {
     {"language", {"exact", "circuit"}},
     {"rules", {"exact", "circuit"}},
     {"check", {"exact", "circuit"}},
-    {"solve", {"exact", "circuit", "rules", "check"}},
+    {"bridge", {"exact", "circuit", "rules"}},
+    {"solve", {"exact", "circuit", "rules", "check", "bridge"}},
     {"views", {"exact", "circuit"}},
-    {"cli", {"exact", "circuit", "language", "rules", "check", "solve", "views"}},
+    {"cli", {"exact", "circuit", "language", "rules", "check", "bridge", "solve", "views"}},
 };
 
 /// Libraries of others, by the first folder of their headers, and where each may be included.

@@ -1,0 +1,136 @@
+// Finds tempting pairs and has the rules judge them.
+#include "bridge/standstill.h"
+
+#include <algorithm>
+#include <optional>
+
+#include "ohmfold/rule.h"
+
+namespace ohmfold {
+namespace {
+
+// With more resistors than this nobody sees squares or equal values at a glance.
+constexpr std::size_t kFew = 16;
+
+std::size_t plain_steps(const StepLog& steps) {
+  std::size_t count = 0;
+  while (count < steps.size()) {
+    const RuleName name = steps[count].rule;
+    const bool combines = name == RuleName::series || name == RuleName::parallel;
+    if (!combines && rule(name).tier != Tier::clean_up) break;
+    ++count;
+  }
+  return count;
+}
+
+bool meet(const Network& network, PartId a, PartId b) {
+  for (const PointId point : {network.from(b), network.to(b)}) {
+    if (network.from(a) == point || network.to(a) == point) return true;
+  }
+  return false;
+}
+
+class PairLister {
+ public:
+  PairLister(const Network& network, Standstill& result) : network_(network), result_(result) {
+    for (const PartId part : result.left) {
+      if (network.kind(part) == ElementKind::resistor) resistors_.push_back(part);
+    }
+  }
+
+  void run() { resistors_.size() <= kFew ? list_all() : list_meeting(); }
+
+ private:
+  void list_all() {
+    for (std::size_t i = 0; i < resistors_.size(); ++i) {
+      for (std::size_t k = i + 1; k < resistors_.size(); ++k) {
+        const auto likeness = likeness_of(resistors_[i], resistors_[k]);
+        if (likeness) list(resistors_[i], resistors_[k], *likeness);
+      }
+    }
+  }
+
+  void list_meeting() {
+    for (const PartId part : resistors_) {
+      for (const PartId other : meeting_after(part)) list(part, other, Likeness::share_a_point);
+      if (result_.pairs.size() == kMostPairs) break;
+    }
+    result_.more_pairs = count_meeting() - result_.pairs.size();
+  }
+
+  [[nodiscard]] std::optional<Likeness> likeness_of(PartId a, PartId b) const {
+    if (meet(network_, a, b)) return Likeness::share_a_point;
+    const bool straight = are_joined(network_.from(a), network_.from(b)) &&
+                          are_joined(network_.to(a), network_.to(b));
+    const bool crossed = are_joined(network_.from(a), network_.to(b)) &&
+                         are_joined(network_.to(a), network_.from(b));
+    if (straight || crossed) return Likeness::opposite_sides;
+    const Ratio& one = network_.resistance(a);
+    const Ratio& two = network_.resistance(b);
+    if (one.p() * two.q() == two.p() * one.q()) return Likeness::same_value;
+    return std::nullopt;
+  }
+
+  // Does a resistor join the two points?
+  [[nodiscard]] bool are_joined(PointId a, PointId b) const {
+    return std::any_of(resistors_.begin(), resistors_.end(), [&](PartId part) {
+      const PointId from = network_.from(part);
+      const PointId to = network_.to(part);
+      return (from == a && to == b) || (from == b && to == a);
+    });
+  }
+
+  // The resistors of higher id that share a point with `part`, by id.
+  [[nodiscard]] std::vector<PartId> meeting_after(PartId part) const {
+    std::vector<PartId> others;
+    for (const PointId point : {network_.from(part), network_.to(part)}) {
+      network_.for_each_at(point, [&](PartId other) {
+        if (other > part && network_.kind(other) == ElementKind::resistor) others.push_back(other);
+      });
+    }
+    std::sort(others.begin(), others.end());
+    others.erase(std::unique(others.begin(), others.end()), others.end());
+    return others;
+  }
+
+  [[nodiscard]] std::size_t count_meeting() const {
+    std::vector<std::size_t> ends(network_.point_count(), 0);
+    std::size_t count = 0;
+    for (const PartId part : resistors_) {
+      count += ends[network_.from(part).index]++;
+      count += ends[network_.to(part).index]++;
+    }
+    return count;
+  }
+
+  void list(PartId first, PartId second, Likeness likeness) {
+    if (result_.pairs.size() == kMostPairs) {
+      if (resistors_.size() <= kFew && likeness == Likeness::share_a_point) ++result_.more_pairs;
+      return;
+    }
+    const Place place{{first, second}, {}, {}};
+    const Verdict series = rule(RuleName::series).judge(network_, place);
+    const Verdict parallel = rule(RuleName::parallel).judge(network_, place);
+    if (series.allowed || parallel.allowed) return;
+    result_.pairs.push_back({first, second, likeness, series.facts, parallel.facts});
+  }
+
+  const Network& network_;
+  Standstill& result_;
+  std::vector<PartId> resistors_;
+};
+
+}  // namespace
+
+Standstill stand_still(const Reduction& reduction) {
+  Standstill result;
+  result.steps = plain_steps(reduction.steps);
+  const Network network = replay(reduction, result.steps);
+  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
+    if (network.is_alive(PartId{i})) result.left.push_back(PartId{i});
+  }
+  PairLister(network, result).run();
+  return result;
+}
+
+}  // namespace ohmfold
