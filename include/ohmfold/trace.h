@@ -10,6 +10,7 @@
 
 #include "ohmfold/fact.h"
 #include "ohmfold/network.h"
+#include "ohmfold/node_elimination.h"
 #include "ohmfold/problem.h"
 
 namespace ohmfold {
@@ -146,7 +147,16 @@ struct Answer {
   std::optional<std::size_t> shown_by;
 };
 
-enum class CheckLaw : std::uint8_t { step, current, voltage, ohm, power, node_voltage, resistance };
+enum class CheckLaw : std::uint8_t {
+  step,
+  current,
+  voltage,
+  ohm,
+  power,
+  node_voltage,
+  resistance,
+  elimination  ///< each equation of the node elimination follows as said, and holds
+};
 
 /// One check that was made. In a large network one entry stands for all places of its law.
 struct Check {
@@ -207,6 +217,7 @@ struct CaseTrace {
   std::vector<Answer> answers;
   std::vector<Check> checks;
   std::vector<Caution> cautions;
+  NodeElimination elimination;  ///< where node-voltage analysis found main.left
 };
 
 struct Trace {

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "check/laws.h"
+#include "check/node_elimination.h"
 #include "check/node_voltage.h"
 #include "check/report.h"
 #include "check/step.h"
@@ -77,6 +78,7 @@ std::vector<Check> check_case(const Problem& problem, const CaseTrace& results) 
     append(checks, check_laws(results.main.start, results));
     check_ground(problem, results, checks);
     append(checks, check_node_voltages(results.main.start, results));
+    append(checks, check_elimination(results));
   }
   check_resistances(results, checks);
   return checks;

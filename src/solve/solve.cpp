@@ -13,6 +13,7 @@
 #include "solve/contradiction.h"
 #include "solve/drive.h"
 #include "solve/large.h"
+#include "solve/node_elimination.h"
 #include "solve/node_voltage.h"
 #include "solve/reduce.h"
 #include "solve/results.h"
@@ -92,6 +93,7 @@ class CaseSolver {
       throw BeyondBudget("the values with symbols become too long to be written for every part");
     }
     if (result_.complete) {
+      write_node_equations();
       const PointPotentials points = fill_in_results(problem_, flow, result_);
       answer(problem_, setting_, options_, &points, result_);
       result_.cautions = cautions_of(result_);
@@ -108,6 +110,12 @@ class CaseSolver {
     }
     drive_left(result_.main, flow);
     return true;
+  }
+
+  void write_node_equations() {
+    const Reduction& main = result_.main;
+    if (main.stop != Stop::bridge && main.stop != Stop::several_sources) return;
+    result_.elimination = write_elimination(main.end, main.left, ground_of(problem_));
   }
 
   void find_equivalent(bool found, const Flow<ExactField>& flow) {

@@ -23,7 +23,7 @@ class Checks {
     // Where nothing flows, the laws hold for zeros: not worth a line.
     if (trace_.kind != Kind::no_source) {
       for (const CheckLaw law : {CheckLaw::current, CheckLaw::voltage, CheckLaw::ohm,
-                                 CheckLaw::power, CheckLaw::node_voltage}) {
+                                 CheckLaw::power, CheckLaw::elimination, CheckLaw::node_voltage}) {
         add_law(law);
       }
     }
@@ -84,6 +84,10 @@ class Checks {
       case CheckLaw::resistance:
         return say("Node-voltage analysis gives the same ",
                    checks.size() == 1 ? "resistance." : "resistances.");
+      case CheckLaw::elimination:
+        return say(
+            "Elimination: each equation follows from those before it, and the potentials "
+            "satisfy it.");
     }
     return {};
   }

@@ -1,6 +1,8 @@
 // Node-voltage analysis of what no rule reduces: why it is needed, its equations, its potentials.
 #include <algorithm>
 
+#include "views/amounts.h"
+#include "views/elimination_lines.h"
 #include "views/node_equations.h"
 #include "views/reduction_chapter.h"
 
@@ -55,6 +57,45 @@ Words port_words() {
       "current that enters, and R = V / I.");
 }
 
+namespace {
+
+void add_laws(const Scene& scene, const CaseTrace& trace, const NodeEquations& equations,
+              Document& document) {
+  const auto& fixed = trace.elimination.fixed;
+  const bool some_are_joined = std::any_of(fixed.begin(), fixed.end(), [&](const auto& one) {
+    return one.base != trace.elimination.ground;
+  });
+  Words words;
+  if (equations.batteries.empty()) {
+    words.add(
+        say("The potential of ", scene.words.point(ground_of(scene.problem)), " is 0\u00A0V. "));
+  }
+  words.add("At each other point the currents that leave it sum to zero");
+  words.add(some_are_joined
+                ? ". Ohm's law does not give the current in an ideal battery; so the points that "
+                  "it joins are taken together, and its current stays inside:"
+                : ":");
+  document.paragraph(words);
+  document.working(equations.symbols);
+  document.paragraph(say("With the values put in:"));
+  document.working(equations.values);
+}
+
+// What comes before the potentials where the way to them is not written out.
+Words solved_words(const NodeEquations& equations, std::size_t unknowns) {
+  const std::string count = unknowns > 1 ? count_text(unknowns) + " " : "";
+  if (!equations.symbols.empty()) return say("Solved together, these ", count, "equations give:");
+  if (unknowns < 2) {
+    return say(
+        "The current law at every point gives as many equations as there are unknown potentials. "
+        "Solved exactly, they give:");
+  }
+  return say("The current law at every point gives ", count, "equations for the ", count,
+             "unknown potentials. Solved exactly, they give:");
+}
+
+}  // namespace
+
 void add_node_voltages(const Scene& scene, const CaseTrace& trace, Document& document) {
   const PointId ground = ground_of(scene.problem);
   document.heading(3, say("Node-voltage analysis"));
@@ -68,16 +109,9 @@ void add_node_voltages(const Scene& scene, const CaseTrace& trace, Document& doc
                            " is 0\u00A0V, and each ideal battery fixes a difference:"));
     document.working(equations.batteries);
   }
-  if (!equations.symbols.empty()) {
-    document.paragraph(
-        say(equations.batteries.empty()
-                ? say("The potential of ", scene.words.point(ground), " is 0\u00A0V. ")
-                : Words(),
-            "At each other point the currents that leave it sum to zero:"));
-    document.working(equations.symbols);
-    document.paragraph(say("With the values put in:"));
-    document.working(equations.values);
-  }
+  const bool is_written = !equations.symbols.empty() && is_written_out(scene, trace.elimination);
+  if (!equations.symbols.empty()) add_laws(scene, trace, equations, document);
+  if (is_written) add_elimination(scene, trace.elimination, document);
   std::vector<Equation> potentials;
   for (const PointId point : points_left(scene.reduction)) {
     if (point.index >= trace.nodes.size() || potentials.size() == kMostTerms) break;
@@ -88,10 +122,8 @@ void add_node_voltages(const Scene& scene, const CaseTrace& trace, Document& doc
     potentials.push_back(std::move(line));
   }
   if (potentials.empty()) return;
-  document.paragraph(equations.symbols.empty()
-                         ? say("The current law at every point gives as many equations as there "
-                               "are unknown potentials. Solved exactly, they give:")
-                         : say("Solved together, these equations give:"));
+  document.paragraph(is_written ? say("All potentials:")
+                                : solved_words(equations, trace.elimination.unknowns.size()));
   document.working(std::move(potentials));
 }
 

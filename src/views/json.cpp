@@ -1,5 +1,6 @@
 // The trace as JSON, version 1 of "ohmfold-trace" (docs/trace.md).
 #include "ohmfold/render.h"
+#include "views/json_elimination.h"
 #include "views/json_items.h"
 
 namespace ohmfold {
@@ -40,6 +41,9 @@ class TraceWriter {
     list("returns", trace.returns, [&](const Return& item) { return items.returned(item); });
     list("branches", trace.branches, [&](const BranchResult& item) { return items.branch(item); });
     list("nodes", trace.nodes, [&](const NodeResult& item) { return items.node(item); });
+    if (trace.elimination.ground.exists()) {
+      put("elimination", json_elimination(problem_, trace.elimination, figures_));
+    }
     list("answers", trace.answers, [&](const Answer& item) { return items.answer(item); });
     list("checks", trace.checks, [&](const Check& item) { return items.check(item); });
     list("cautions", trace.cautions, [&](const Caution& item) { return items.caution(item); });

@@ -108,6 +108,8 @@ std::string_view check_title(CheckLaw law) {
       return "node-voltage analysis";
     case CheckLaw::resistance:
       return "equivalent resistance";
+    case CheckLaw::elimination:
+      return "elimination of unknown potentials";
   }
   unknown("CheckLaw");
 }
@@ -128,6 +130,8 @@ std::string_view check_word(CheckLaw law) {
       return "node-voltage";
     case CheckLaw::resistance:
       return "resistance";
+    case CheckLaw::elimination:
+      return "elimination";
   }
   unknown("CheckLaw");
 }
