@@ -12,6 +12,8 @@ struct SolveOptions {
   /// Most bits that the exact values of all parts together may take; beyond, only what is asked for
   /// is found, and the laws are checked modulo random primes.
   std::size_t most_bits = 20'000'000;
+  /// Stop after the reduction and the proof that it had to end there: no currents, no answers.
+  bool reduce_only = false;
 };
 
 /// Solves every case: reduces, goes back, answers, checks. A case that contradicts itself says so
