@@ -30,22 +30,28 @@ struct Certificate {
 enum class Likeness : std::uint8_t {
   share_a_point,
   opposite_sides,  ///< opposite sides of a square of four parts
-  same_value,      ///< without a common point
+  same_value,      ///< two that are alike in this and share no point
 };
 
 /// Two resistors, and why they are neither in series nor in parallel.
 struct TemptingPair {
   PartId first, second;
   Likeness likeness{};
+  PointId shared;                              ///< with Likeness::share_a_point
   std::vector<Fact> not_series, not_parallel;  ///< what the rules' own judge says
 };
 
 /// What is left of a case where neither series nor parallel fits any more.
 struct Standstill {
+  struct Left {
+    PartId part;
+    PointId from, to;
+  };
+
   std::size_t steps = 0;            ///< of the main reduction, made before
-  std::vector<PartId> left;         ///< living parts there, sources included, by id
-  std::vector<TemptingPair> pairs;  ///< in the order of the parts; the first ones, where many
-  std::size_t more_pairs = 0;       ///< pairs with a common point that are not listed
+  std::vector<Left> left;           ///< parts there, sources included, by id
+  std::vector<TemptingPair> pairs;  ///< by likeness, then by part; the first ones, where many
+  std::size_t more_pairs = 0;       ///< pairs of these kinds that are not listed
 };
 
 }  // namespace ohmfold

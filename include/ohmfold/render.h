@@ -4,6 +4,7 @@
 #include <string>
 
 #include "ohmfold/decimal.h"
+#include "ohmfold/inspect.h"
 #include "ohmfold/trace.h"
 
 namespace ohmfold {
@@ -20,6 +21,14 @@ struct TextOptions {
 
 /// The trace as JSON, version 1 of "ohmfold-trace" (docs/trace.md). `figures` as in TextOptions.
 [[nodiscard]] std::string render_json(const Trace& trace, int figures = 0);
+
+/// Whether each case is series-parallel, in words; where not, the embedded bridge and why each
+/// tempting pair is none.
+[[nodiscard]] std::string render_inspection_text(const Inspection& inspection,
+                                                 const TextOptions& options = {});
+
+/// The same as JSON, version 1 of "ohmfold-inspection" (docs/trace.md).
+[[nodiscard]] std::string render_inspection_json(const Inspection& inspection);
 
 /// Which case contradicts itself and where, as one line each, for standard error.
 [[nodiscard]] std::string render_contradictions(const Trace& trace);

@@ -19,6 +19,8 @@ struct SolveOptions {
   std::size_t most_bits = 20'000'000;
   /// Most work with symbols in each case, in units of WorkLimit: some seconds.
   std::uint64_t most_symbolic_work = 400'000'000;
+  /// Stop after the reduction and the proof that it had to end there: no currents, no answers.
+  bool reduce_only = false;
 };
 
 /// Solves every case: reduces, goes back, answers, checks. A case that contradicts itself says so

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "ohmfold/bridge.h"
 #include "ohmfold/fact.h"
 #include "ohmfold/network.h"
 #include "ohmfold/node_elimination.h"
@@ -208,9 +209,13 @@ struct CaseTrace {
   /// below has been found.
   std::optional<std::string> beyond_budget;
   Reduction main;
-  std::vector<Reduction> further;     ///< for other questions about resistances
-  std::optional<Reading> equivalent;  ///< between the terminals of main.source
-  bool complete = true;               ///< false: too large to find every value
+  /// Why series and parallel do not suffice, where they do not: never there for one source that
+  /// sees a series-parallel network. Several sources are parts like others in it.
+  std::optional<Certificate> bridge;
+  std::optional<Standstill> standstill;  ///< where more than one part is left by these two rules
+  std::vector<Reduction> further;        ///< for other questions about resistances
+  std::optional<Reading> equivalent;     ///< between the terminals of main.source
+  bool complete = true;                  ///< false: too large to find every value
   std::vector<Return> returns;
   std::vector<BranchResult> branches;  ///< by PartId, the parts of the file
   std::vector<NodeResult> nodes;       ///< by PointId, the points of the file

@@ -12,28 +12,18 @@ namespace {
 // With more resistors than this nobody sees squares or equal values at a glance.
 constexpr std::size_t kFew = 16;
 
-std::size_t plain_steps(const StepLog& steps) {
-  std::size_t count = 0;
-  while (count < steps.size()) {
-    const RuleName name = steps[count].rule;
-    const bool combines = name == RuleName::series || name == RuleName::parallel;
-    if (!combines && rule(name).tier != Tier::clean_up) break;
-    ++count;
+// A point at which both parts have an end, or none.
+PointId shared_point(const Network& network, PartId a, PartId b) {
+  for (const PointId point : {network.from(a), network.to(a)}) {
+    if (network.from(b) == point || network.to(b) == point) return point;
   }
-  return count;
-}
-
-bool meet(const Network& network, PartId a, PartId b) {
-  for (const PointId point : {network.from(b), network.to(b)}) {
-    if (network.from(a) == point || network.to(a) == point) return true;
-  }
-  return false;
+  return {};
 }
 
 class PairLister {
  public:
   PairLister(const Network& network, Standstill& result) : network_(network), result_(result) {
-    for (const PartId part : result.left) {
+    for (const auto& [part, from, to] : result.left) {
       if (network.kind(part) == ElementKind::resistor) resistors_.push_back(part);
     }
   }
@@ -42,10 +32,13 @@ class PairLister {
 
  private:
   void list_all() {
-    for (std::size_t i = 0; i < resistors_.size(); ++i) {
-      for (std::size_t k = i + 1; k < resistors_.size(); ++k) {
-        const auto likeness = likeness_of(resistors_[i], resistors_[k]);
-        if (likeness) list(resistors_[i], resistors_[k], *likeness);
+    for (const Likeness wanted :
+         {Likeness::share_a_point, Likeness::opposite_sides, Likeness::same_value}) {
+      for (std::size_t i = 0; i < resistors_.size(); ++i) {
+        for (std::size_t k = i + 1; k < resistors_.size(); ++k) {
+          if (likeness_of(resistors_[i], resistors_[k]) != wanted) continue;
+          list(resistors_[i], resistors_[k], wanted);
+        }
       }
     }
   }
@@ -59,16 +52,22 @@ class PairLister {
   }
 
   [[nodiscard]] std::optional<Likeness> likeness_of(PartId a, PartId b) const {
-    if (meet(network_, a, b)) return Likeness::share_a_point;
+    if (shared_point(network_, a, b).exists()) return Likeness::share_a_point;
     const bool straight = are_joined(network_.from(a), network_.from(b)) &&
                           are_joined(network_.to(a), network_.to(b));
     const bool crossed = are_joined(network_.from(a), network_.to(b)) &&
                          are_joined(network_.to(a), network_.from(b));
     if (straight || crossed) return Likeness::opposite_sides;
+    const auto equal = std::count_if(resistors_.begin(), resistors_.end(),
+                                     [&](PartId part) { return have_equal_values(part, a); });
+    if (equal == 2 && have_equal_values(a, b)) return Likeness::same_value;
+    return std::nullopt;
+  }
+
+  [[nodiscard]] bool have_equal_values(PartId a, PartId b) const {
     const Ratio& one = network_.resistance(a);
     const Ratio& two = network_.resistance(b);
-    if (one.p() * two.q() == two.p() * one.q()) return Likeness::same_value;
-    return std::nullopt;
+    return one.p() * two.q() == two.p() * one.q();
   }
 
   // Does a resistor join the two points?
@@ -105,14 +104,15 @@ class PairLister {
 
   void list(PartId first, PartId second, Likeness likeness) {
     if (result_.pairs.size() == kMostPairs) {
-      if (resistors_.size() <= kFew && likeness == Likeness::share_a_point) ++result_.more_pairs;
+      ++result_.more_pairs;
       return;
     }
     const Place place{{first, second}, {}, {}};
     const Verdict series = rule(RuleName::series).judge(network_, place);
     const Verdict parallel = rule(RuleName::parallel).judge(network_, place);
     if (series.allowed || parallel.allowed) return;
-    result_.pairs.push_back({first, second, likeness, series.facts, parallel.facts});
+    result_.pairs.push_back({first, second, likeness, shared_point(network_, first, second),
+                             series.facts, parallel.facts});
   }
 
   const Network& network_;
@@ -122,12 +122,25 @@ class PairLister {
 
 }  // namespace
 
+std::size_t plain_steps(const StepLog& steps) {
+  std::size_t count = 0;
+  while (count < steps.size()) {
+    const RuleName name = steps[count].rule;
+    const bool combines = name == RuleName::series || name == RuleName::parallel;
+    if (!combines && rule(name).tier != Tier::clean_up) break;
+    ++count;
+  }
+  return count;
+}
+
 Standstill stand_still(const Reduction& reduction) {
   Standstill result;
   result.steps = plain_steps(reduction.steps);
   const Network network = replay(reduction, result.steps);
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
-    if (network.is_alive(PartId{i})) result.left.push_back(PartId{i});
+    const PartId part{i};
+    if (!network.is_alive(part)) continue;
+    result.left.push_back({part, network.from(part), network.to(part)});
   }
   PairLister(network, result).run();
   return result;

@@ -1,4 +1,4 @@
-// Solves problems and puts their answers together.
+// Solves and inspects problems and puts their answers together.
 #include "cli/answers.h"
 
 #include <cstdio>
@@ -6,6 +6,7 @@
 
 #include "cli/output.h"
 #include "cli/terminal.h"
+#include "ohmfold/inspect.h"
 #include "ohmfold/solve.h"
 
 namespace ohmfold {
@@ -18,6 +19,18 @@ ExitCode Answers::add(const Problem& problem, bool pairs) {
   append(choice_.format == Format::json ? render_json(trace, choice_.figures)
                                         : render_text(trace, text_options_),
          problem.source_name);
+  return tell_contradictions(trace);
+}
+
+ExitCode Answers::add_inspection(const Problem& problem) {
+  const Inspection inspection = inspect(problem);
+  append(choice_.format == Format::json ? render_inspection_json(inspection)
+                                        : render_inspection_text(inspection, text_options_),
+         problem.source_name);
+  return tell_contradictions(inspection.trace);
+}
+
+ExitCode Answers::tell_contradictions(const Trace& trace) {
   if (!trace.has_contradiction()) return ExitCode::solved;
   std::fputs(render_contradictions(trace).c_str(), stderr);
   return ExitCode::wrong_input;

@@ -7,6 +7,7 @@
 #include "cli/command.h"
 #include "ohmfold/problem.h"
 #include "ohmfold/render.h"
+#include "ohmfold/trace.h"
 
 namespace ohmfold {
 
@@ -19,10 +20,14 @@ class Answers {
   /// Solves a problem and keeps the answer. Contradictions are told on standard error at once.
   [[nodiscard]] ExitCode add(const Problem& problem, bool pairs);
 
+  /// Inspects a problem and keeps the answer, in the same way.
+  [[nodiscard]] ExitCode add_inspection(const Problem& problem);
+
   /// Writes what was gathered to where the choice says; nothing where nothing was solved.
   [[nodiscard]] ExitCode deliver() const;
 
  private:
+  static ExitCode tell_contradictions(const Trace& trace);
   void append(std::string answer, const std::string& source_name);
 
   OutputChoice choice_;

@@ -43,13 +43,26 @@ void add_pairs(CLI::App& command, bool& pairs) {
   command.add_flag("--pairs", pairs, "Combine two parts in each step, never more");
 }
 
+void add_files(CLI::App& command, std::vector<std::string>& files, std::vector<std::string>& cases,
+               const std::string& case_help) {
+  command.add_option("FILE", files, "Circuit files; - is standard input")
+      ->required()
+      ->option_text("...");
+  command.add_option("--case", cases, case_help)
+      ->allow_extra_args(false)
+      ->type_name("LABEL")
+      ->option_text("LABEL");
+}
+
 /// All that CLI11 writes into, and the commands that it finds.
 struct CommandLine {
   CLI::App app{kAbout, "ohmfold"};
   SolveCommand solve;
+  InspectCommand inspect;
   CombineCommand combine;
   std::string format = "text";
   CLI::App* solving = nullptr;
+  CLI::App* inspecting = nullptr;
   CLI::App* combining = nullptr;
 
   CommandLine() {
@@ -59,15 +72,15 @@ struct CommandLine {
     app.require_subcommand(1);
 
     solving = app.add_subcommand("solve", "Solve the problems in circuit files");
-    solving->add_option("FILE", solve.files, "Circuit files; - is standard input")
-        ->required()
-        ->option_text("...");
-    solving->add_option("--case", solve.cases, "Solve only the case of this label; may be repeated")
-        ->allow_extra_args(false)
-        ->type_name("LABEL")
-        ->option_text("LABEL");
+    add_files(*solving, solve.files, solve.cases,
+              "Solve only the case of this label; may be repeated");
     add_pairs(*solving, solve.pairs);
     add_output_options(*solving, solve.output, format);
+
+    inspecting = app.add_subcommand("inspect", "Tell whether series and parallel suffice, and why");
+    add_files(*inspecting, inspect.files, inspect.cases,
+              "Inspect only the case of this label; may be repeated");
+    add_output_options(*inspecting, inspect.output, format);
 
     combining = app.add_subcommand("combine", "Work out a network written as one expression");
     combining
@@ -89,8 +102,10 @@ struct CommandLine {
       if (output.file == "-") output.file.clear();
     };
     finish(solve.output);
+    finish(inspect.output);
     finish(combine.output);
     if (solving->parsed()) return std::move(solve);
+    if (inspecting->parsed()) return std::move(inspect);
     return std::move(combine);
   }
 };
@@ -116,12 +131,13 @@ std::string unknown_option(const CLI::App& command, const std::string& word) {
 
 /// What is wrong where no command was recognised.
 std::string no_command(const CLI::App& app, const std::vector<std::string>& words) {
-  if (words.empty()) return "a command is needed: solve or combine";
+  if (words.empty()) return "a command is needed: solve, inspect or combine";
   const std::string& word = words.front();
   if (is_option(word)) return unknown_option(app, word);
   const std::string finding = "there is no command '" + word + "'; ";
   if (word.ends_with(".circuit")) return finding + "did you mean 'solve " + word + "'?";
-  return finding + suggestion(word, std::vector<std::string_view>{"solve", "combine"}, "commands");
+  return finding +
+         suggestion(word, std::vector<std::string_view>{"solve", "inspect", "combine"}, "commands");
 }
 
 /// What is wrong with the arguments of a command.

@@ -28,6 +28,12 @@ struct SolveCommand {
   OutputChoice output;
 };
 
+struct InspectCommand {
+  std::vector<std::string> files;  ///< "-": standard input
+  std::vector<std::string> cases;  ///< labels; empty: all cases
+  OutputChoice output;
+};
+
 struct CombineCommand {
   std::string expression;  ///< "-": standard input
   std::optional<std::string> across;
@@ -45,12 +51,13 @@ struct WrongUse {
   std::string complaint;
 };
 
-using Command = std::variant<SolveCommand, CombineCommand, ShowText, WrongUse>;
+using Command = std::variant<SolveCommand, InspectCommand, CombineCommand, ShowText, WrongUse>;
 
 /// Never fails: what is wrong with the arguments is itself a command.
 [[nodiscard]] Command read_arguments(int count, const char* const* arguments);
 
 ExitCode run(const SolveCommand& command);
+ExitCode run(const InspectCommand& command);
 ExitCode run(const CombineCommand& command);
 ExitCode run(const ShowText& command);
 ExitCode run(const WrongUse& command);

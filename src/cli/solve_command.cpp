@@ -1,76 +1,13 @@
 // `ohmfold solve`: circuit files in, worked solutions out.
-#include <algorithm>
-#include <string>
-#include <string_view>
-#include <vector>
-
-#include "cli/answers.h"
-#include "cli/command.h"
-#include "cli/complain.h"
-#include "cli/input.h"
-#include "cli/output.h"
-#include "language/nearest.h"
-#include "ohmfold/read.h"
+#include "cli/circuit_files.h"
 
 namespace ohmfold {
-namespace {
-
-/// What to say of a label that the problem has no case for.
-std::string no_such_case(const Problem& problem, const std::string& label) {
-  const std::string finding = problem.source_name + " has no case '" + label + "'; ";
-  std::vector<std::string_view> known;
-  for (const Case& setting : problem.cases) {
-    if (!setting.label.empty()) known.push_back(setting.label);
-  }
-  return finding + (known.empty() ? "it has no cases at all" : suggestion(label, known, "cases"));
-}
-
-/// Leaves the cases that are asked for, in the order of the file. Every unknown label is told.
-ExitCode choose_cases(Problem& problem, const std::vector<std::string>& labels) {
-  ExitCode code = ExitCode::solved;
-  for (const std::string& label : labels) {
-    if (std::ranges::find(problem.cases, label, &Case::label) == problem.cases.end()) {
-      complain(no_such_case(problem, label));
-      code = ExitCode::wrong_use;
-    }
-  }
-  if (!labels.empty()) {
-    std::erase_if(problem.cases, [&](const Case& setting) {
-      return std::ranges::find(labels, setting.label) == labels.end();
-    });
-  }
-  return code;
-}
-
-ExitCode add_file(const std::string& file, const SolveCommand& command, Answers& answers) {
-  const Outcome<SourceText> source = read_input(file);
-  if (!source) {
-    complain(source.diagnostics, {.name = file, .text = {}});
-    return ExitCode::wrong_input;
-  }
-  Outcome<Problem> problem = read_circuit(*source.value);
-  complain(problem.diagnostics, *source.value);
-  if (!problem) return ExitCode::wrong_input;
-  const ExitCode chosen = choose_cases(*problem.value, command.cases);
-  if (chosen != ExitCode::solved) return chosen;
-  return answers.add(*problem.value, command.pairs);
-}
-
-}  // namespace
 
 ExitCode run(const SolveCommand& command) {
-  for (const std::string& file : command.files) {
-    if (same_file(file, command.output.file)) {
-      complain("the answer would overwrite " + file);
-      return ExitCode::wrong_use;
-    }
-  }
-  Answers answers(command.output, command.files.size() > 1);
-  ExitCode code = ExitCode::solved;
-  for (const std::string& file : command.files) {
-    code = heavier(code, add_file(file, command, answers));
-  }
-  return heavier(code, answers.deliver());
+  return answer_files({command.files, command.cases, command.output},
+                      [&](const Problem& problem, Answers& answers) {
+                        return answers.add(problem, command.pairs);
+                      });
 }
 
 }  // namespace ohmfold

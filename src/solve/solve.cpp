@@ -15,6 +15,7 @@
 #include "solve/large.h"
 #include "solve/node_elimination.h"
 #include "solve/node_voltage.h"
+#include "solve/proof.h"
 #include "solve/reduce.h"
 #include "solve/results.h"
 
@@ -61,7 +62,12 @@ class CaseSolver {
     result_.main =
         reduce(battery ? std::move(start) : without_battery(std::move(start)), options_.pairs);
     result_.kind = kind_of(result_.main, battery);
-    battery ? solve_driven() : solve_undriven();
+    prove(result_);
+    if (options_.reduce_only) {
+      result_.checks = check_steps(result_.main);
+    } else {
+      battery ? solve_driven() : solve_undriven();
+    }
     demand_that_checks_hold();
     return std::move(result_);
   }

@@ -74,7 +74,7 @@ inline constexpr std::size_t kMostEntries = 200;
 // The chapters, in their order; each adds its blocks to the document.
 void add_statement(const Trace& trace, int figures, Document& document);
 void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_t number,
-                      Document& document);
+                      Document& document, const char* title = "Solution");
 void add_steps(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_way_back(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_results(const Scene& scene, const CaseTrace& trace, Document& document);

@@ -190,13 +190,13 @@ void add_statement(const Trace& trace, int figures, Document& document) {
 }
 
 void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_t number,
-                      Document& document) {
+                      Document& document, const char* title) {
   if (trace.name.empty() || number >= problem.cases.size()) {
-    document.heading(2, say("Solution"));
+    document.heading(2, say(title));
     return;
   }
   document.heading(2, problem.cases.size() < 2
-                          ? say("Solution: ", trace.name)
+                          ? say(title, ": ", trace.name)
                           : say("Case ", count_text(number + 1), ": ", trace.name));
   document.paragraph(sentence(settings_words(problem, problem.cases[number])));
 }

@@ -4,6 +4,7 @@
 #include "views/amounts.h"
 #include "views/chapter.h"
 #include "views/plan.h"
+#include "views/proof_chapter.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
 
@@ -109,6 +110,7 @@ void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
     document.heading(3, say("Reducing the circuit"));
     add_reduction(scene, trace.complete, document);
   }
+  add_proof(scene, trace, document);
   add_what_is_left(scene, trace, document);
 }
 

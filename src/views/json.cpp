@@ -36,7 +36,7 @@ class TraceWriter {
     put("complete", trace.complete);
     const StepLog& steps = trace.main.steps;
     list("steps", steps.size(), [&](std::size_t i) { return items.step(steps[i]); });
-    put("bridge", nullptr);
+    put("bridge", items.bridge());
     put("equivalent", items.equivalent());
     list("returns", trace.returns, [&](const Return& item) { return items.returned(item); });
     list("branches", trace.branches, [&](const BranchResult& item) { return items.branch(item); });

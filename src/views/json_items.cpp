@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "views/bridge_json.h"
 #include "views/lettering.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
@@ -59,6 +60,10 @@ Json JsonItems::made_value(const Scene& scene, PartId made) const {
     return json_value(scene.resistance(made), figures_);
   }
   return json_value(Reading(Undetermined::too_long), figures_);
+}
+
+Json JsonItems::bridge() const {
+  return trace_.bridge ? bridge_json(scene_, *trace_.bridge) : Json(nullptr);
 }
 
 Json JsonItems::equivalent() const {

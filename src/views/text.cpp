@@ -3,6 +3,7 @@
 
 #include "ohmfold/render.h"
 #include "views/document.h"
+#include "views/inspection_outline.h"
 #include "views/lettering.h"
 #include "views/outline.h"
 #include "views/table_text.h"
@@ -177,6 +178,10 @@ class TextWriter {
 
 std::string render_text(const Trace& trace, const TextOptions& options) {
   return views::TextWriter(options).write(views::outline(trace, options.figures));
+}
+
+std::string render_inspection_text(const Inspection& inspection, const TextOptions& options) {
+  return views::TextWriter(options).write(views::inspection_outline(inspection, options.figures));
 }
 
 }  // namespace ohmfold
