@@ -81,6 +81,15 @@ enum class DiagnosticKind : std::uint8_t {
   // warnings
   lonely_point,
   suspicious_value,
+  // symbols
+  bad_symbol_name,
+  unknown_symbol,
+  symbol_not_positive,
+  two_dimensions,
+  product_of_symbols,
+  too_many_symbols,
+  value_not_positive,
+  unused_symbol,
   // at the end of a long list
   more_findings,
 };
