@@ -25,6 +25,7 @@ bool has_battery(const Network& network) {
 
 Kind kind_of(const Reduction& main, bool battery) {
   if (!battery) return Kind::no_source;
+  if (main.choice.made) return Kind::bridge;
   switch (main.stop) {
     case Stop::reduced:
     case Stop::short_circuit:
@@ -56,8 +57,7 @@ class CaseSolver {
       return std::move(result_);
     }
     const bool battery = has_battery(start);
-    result_.main =
-        reduce(battery ? std::move(start) : without_battery(std::move(start)), options_.pairs);
+    result_.main = reduce(battery ? std::move(start) : without_battery(std::move(start)), options_);
     result_.kind = kind_of(result_.main, battery);
     battery ? solve_driven() : solve_undriven();
     demand_that_checks_hold();
@@ -124,7 +124,7 @@ class CaseSolver {
           result_.equivalent = Undetermined::too_long;
         } else if (current.is_zero()) {  // a battery of 0 V tells nothing of what it feeds
           result_.equivalent =
-              port_resistance(reduce(seen_by(problem_, setting_, main.source), options_.pairs));
+              port_resistance(reduce(seen_by(problem_, setting_, main.source), options_));
         } else {
           result_.equivalent = Voltage{flow.voltage[main.source.index]} / current;
         }
@@ -171,7 +171,7 @@ Trace solve(const Problem& problem, const SolveOptions& options) {
 }
 
 Reduction reduce_case(const Problem& problem, const Case& setting, const SolveOptions& options) {
-  return reduce(set_case(problem, setting), options.pairs);
+  return reduce(set_case(problem, setting), options);
 }
 
 }  // namespace ohmfold
