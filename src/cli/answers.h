@@ -7,6 +7,7 @@
 #include "cli/command.h"
 #include "ohmfold/problem.h"
 #include "ohmfold/render.h"
+#include "ohmfold/solve.h"
 
 namespace ohmfold {
 
@@ -17,7 +18,7 @@ class Answers {
   Answers(const OutputChoice& choice, bool several);
 
   /// Solves a problem and keeps the answer. Contradictions are told on standard error at once.
-  [[nodiscard]] ExitCode add(const Problem& problem, bool pairs);
+  [[nodiscard]] ExitCode add(const Problem& problem, const SolveOptions& options);
 
   /// Writes what was gathered to where the choice says; nothing where nothing was solved.
   [[nodiscard]] ExitCode deliver() const;

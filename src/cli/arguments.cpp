@@ -1,5 +1,6 @@
 // Reads the command line. The only file that includes CLI11, which takes seconds to compile.
 #include <CLI/CLI.hpp>
+#include <map>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -39,6 +40,27 @@ void add_output_options(CLI::App& command, OutputChoice& output, std::string& fo
   command.add_flag("--ascii", output.ascii, "Write ohm and u, not the signs of ohm and micro");
 }
 
+/// The words of --method.
+const std::map<std::string, Method>& methods() {
+  static const std::map<std::string, Method> words = {
+      {"series-parallel", Method::series_parallel},
+      {"equal-potentials", Method::equal_potentials},
+      {"delta-star", Method::delta_star},
+      {"node-voltage", Method::node_voltage},
+      {"superposition", Method::superposition}};
+  return words;
+}
+
+void add_method(CLI::App& command, std::string& method) {
+  one_value(command
+                .add_option("--method", method,
+                            "The way to take where series and parallel stop: series-parallel "
+                            "(none), equal-potentials, delta-star, node-voltage or superposition; "
+                            "else the shortest")
+                ->check(CLI::IsMember(methods())),
+            "METHOD");
+}
+
 void add_pairs(CLI::App& command, bool& pairs) {
   command.add_flag("--pairs", pairs, "Combine two parts in each step, never more");
 }
@@ -49,6 +71,7 @@ struct CommandLine {
   SolveCommand solve;
   CombineCommand combine;
   std::string format = "text";
+  std::string method;
   CLI::App* solving = nullptr;
   CLI::App* combining = nullptr;
 
@@ -67,6 +90,7 @@ struct CommandLine {
         ->type_name("LABEL")
         ->option_text("LABEL");
     add_pairs(*solving, solve.pairs);
+    add_method(*solving, method);
     add_output_options(*solving, solve.output, format);
 
     combining = app.add_subcommand("combine", "Work out a network written as one expression");
@@ -90,6 +114,7 @@ struct CommandLine {
     };
     finish(solve.output);
     finish(combine.output);
+    if (!method.empty()) solve.method = methods().at(method);
     if (solving->parsed()) return std::move(solve);
     return std::move(combine);
   }

@@ -53,7 +53,7 @@ ExitCode add_file(const std::string& file, const SolveCommand& command, Answers&
   if (!problem) return ExitCode::wrong_input;
   const ExitCode chosen = choose_cases(*problem.value, command.cases);
   if (chosen != ExitCode::solved) return chosen;
-  return answers.add(*problem.value, command.pairs);
+  return answers.add(*problem.value, {.pairs = command.pairs, .method = command.method});
 }
 
 }  // namespace

@@ -114,6 +114,7 @@ Reading port_resistance(const Reduction& reduction) {
     case Stop::short_circuit:
       return Resistance{};
     case Stop::bridge: {
+      if (reduction.choice.method == Method::series_parallel) return Undetermined::beyond_method;
       Flow<ExactField> flow(ExactField{}, reduction.end.part_count());
       if (!solve_by_node_voltage(reduction, flow)) return Undetermined::too_long;
       // The port was driven by 1 V.

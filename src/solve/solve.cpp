@@ -59,7 +59,11 @@ class CaseSolver {
     const bool battery = has_battery(start);
     result_.main = reduce(battery ? std::move(start) : without_battery(std::move(start)), options_);
     result_.kind = kind_of(result_.main, battery);
-    battery ? solve_driven() : solve_undriven();
+    if (!suffices()) {
+      leave_unanswered();
+    } else {
+      battery ? solve_driven() : solve_undriven();
+    }
     demand_that_checks_hold();
     return std::move(result_);
   }
@@ -73,6 +77,22 @@ class CaseSolver {
       }
     }
     return start;
+  }
+
+  // May only series and parallel be used, and is more than one part left after them?
+  [[nodiscard]] bool suffices() const {
+    const Stop stop = result_.main.stop;
+    const bool reduces = stop != Stop::bridge && stop != Stop::several_sources;
+    return reduces || options_.method != Method::series_parallel;
+  }
+
+  void leave_unanswered() {
+    result_.complete = false;
+    if (result_.main.stop == Stop::bridge) result_.equivalent = Undetermined::beyond_method;
+    for (const Question& question : questions_of(problem_, false)) {
+      result_.answers.push_back({question, Undetermined::beyond_method, {}});
+    }
+    result_.checks = check_steps(result_.main);
   }
 
   void solve_undriven() {

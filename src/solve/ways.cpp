@@ -6,6 +6,7 @@
 
 #include "solve/core.h"
 #include "solve/delta_way.h"
+#include "solve/equal_way.h"
 #include "solve/lines.h"
 
 namespace ohmfold {
@@ -22,6 +23,13 @@ struct Option {
   Way way;
   Plan plan;  // on the core
 };
+
+// Of equal ones the first.
+Option shortest(const std::vector<Option>& options) {
+  return *std::min_element(options.begin(), options.end(), [](const Option& a, const Option& b) {
+    return Cost{a.way.lines, a.way.bits} < Cost{b.way.lines, b.way.bits};
+  });
+}
 
 class Chooser {
  public:
@@ -42,13 +50,14 @@ class Chooser {
         choice_.method = Method::series_parallel;
         break;
       case Method::node_voltage:
-        take(by_node_voltage());
+        take(by_node_voltage({stuck_, {}}, Method::node_voltage));
         break;
       case Method::delta_star:
-        take_or_refuse(by_deltas(kMostRewritten), Refusal::too_large);
+        take_or_refuse(by_deltas({stuck_, {}}, Method::delta_star, kMostRewritten),
+                       Refusal::too_large);
         break;
       case Method::equal_potentials:
-        take_or_refuse(std::nullopt, Refusal::no_equal_potentials);
+        take_or_refuse(by_equal_potentials(), Refusal::no_equal_potentials);
         break;
       case Method::automatic:
       case Method::superposition:
@@ -73,14 +82,11 @@ class Chooser {
     const auto add = [&](std::optional<Option> option) {
       if (option) options.push_back(std::move(*option));
     };
-    add(by_deltas(kMostTried));
-    add(by_node_voltage());
-    const auto best =
-        std::min_element(options.begin(), options.end(), [](const Option& a, const Option& b) {
-          return Cost{a.way.lines, a.way.bits} < Cost{b.way.lines, b.way.bits};
-        });
+    add(by_equal_potentials());
+    add(by_deltas({stuck_, {}}, Method::delta_star, kMostTried));
+    add(by_node_voltage({stuck_, {}}, Method::node_voltage));
     for (const Option& option : options) choice_.ways.push_back(option.way);
-    do_as(*best);
+    do_as(shortest(options));
   }
 
   void take(Option option) {
@@ -99,25 +105,47 @@ class Chooser {
     }
   }
 
-  std::optional<Option> by_deltas(std::size_t most_parts) {
-    if (stuck_.network().alive_count() > most_parts + 1) return std::nullopt;
-    choice_.looked_at_delta = true;
-    std::optional<Trial> trial = by_delta_and_star(stuck_, kMostMade);
-    if (!trial) return std::nullopt;
-    return option(Method::delta_star, *trial);
+  // Equal potentials as far as they lead, by leaving out what lies between them or by joining them;
+  // then the shorter of the other ways.
+  std::optional<Option> by_equal_potentials() {
+    std::vector<Option> options;
+    for (const EqualUse use : {EqualUse::leave_out, EqualUse::join}) {
+      Trial trial = by_equal_potentials_alone(stuck_, use);
+      if (trial.plan.empty()) return std::nullopt;
+      if (trial.reducer.stop() == Stop::reduced) {
+        options.push_back(rewriting(Method::equal_potentials, Method::equal_potentials, trial));
+        continue;
+      }
+      options.push_back(by_node_voltage(trial, Method::equal_potentials));
+      auto deltas = by_deltas(trial, Method::equal_potentials, kMostTried);
+      if (deltas) options.push_back(std::move(*deltas));
+    }
+    return shortest(options);
   }
 
-  [[nodiscard]] Option option(Method method, const Trial& trial) const {
+  std::optional<Option> by_deltas(const Trial& before, Method method, std::size_t most_parts) {
+    if (before.reducer.network().alive_count() > most_parts + 1) return std::nullopt;
+    choice_.looked_at_delta = true;
+    std::optional<Trial> trial = by_delta_and_star(before.reducer, kMostMade);
+    if (!trial) return std::nullopt;
+    trial->plan.insert(trial->plan.begin(), before.plan.begin(), before.plan.end());
+    return rewriting(method, Method::delta_star, *trial);
+  }
+
+  // What the steps of a trial come to.
+  [[nodiscard]] Option rewriting(Method method, Method then, const Trial& trial) const {
     Option option;
     const Cost cost = cost_of_steps(trial.reducer.steps(), trial.reducer.network(), drives_);
-    option.way.method = option.way.then = method;
+    option.way.method = method;
+    option.way.then = then;
     option.way.lines = cost.lines;
     option.way.bits = cost.bits;
     option.way.steps = trial.reducer.steps().size();
+    option.plan = trial.plan;
+    if (trial.plan.empty()) return option;
     const Reducer::Move& first = trial.plan.front().front();
     option.way.first = first.rule;
     option.way.at = points_of(first);
-    option.plan = trial.plan;
     return option;
   }
 
@@ -131,25 +159,26 @@ class Chooser {
       }
       std::sort(points.begin(), points.end());
       points.erase(std::unique(points.begin(), points.end()), points.end());
+    } else if (move.rule == RuleName::equal_potentials) {
+      for (const PointId point : move.place.points) points.push_back(core_.in_whole(point));
     } else {
       points.push_back(core_.in_whole(move.place.first));
     }
     return points;
   }
 
-  Option by_node_voltage() const {
-    Option option;
-    option.way.method = option.way.then = Method::node_voltage;
-    const Frontier all = whole(stuck_.network());
-    PartId port;
-    for (const PartId part : all.parts) {
-      if (is_source(stuck_.network().kind(part))) port = part;
-    }
-    const Network& network = stuck_.network();
+  // Equations for what the trial leaves.
+  [[nodiscard]] Option by_node_voltage(const Trial& before, Method method) const {
+    Option option = rewriting(method, Method::node_voltage, before);
+    const Network& network = before.reducer.network();
+    const Frontier all = whole(network);
+    const auto port = std::find_if(all.parts.begin(), all.parts.end(),
+                                   [&](PartId part) { return is_source(network.kind(part)); });
     const std::size_t at_terminal =
-        std::min(network.degree(network.from(port)), network.degree(network.to(port))) - 1;
+        std::min(network.degree(network.from(*port)), network.degree(network.to(*port))) - 1;
     option.way.unknowns = all.points.size() - 2;
-    option.way.lines =
+    if (before.plan.empty()) option.way.lines = 0;
+    option.way.lines +=
         lines_of_analysis(option.way.unknowns, all.parts.size() - 1, at_terminal, drives_);
     return option;
   }
