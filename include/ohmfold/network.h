@@ -46,10 +46,11 @@ enum class ElementKind : std::uint8_t {
 
 /// A place where a rule may hold: the parts it is about, each once, and, where it has them, the two
 /// points between which they lie (for a chain or a bundle: from `first` to `second`; for a piece
-/// that hangs: `first`).
+/// that hangs: `first`; for a star: `first`, its middle). Points that are to become one: `points`.
 struct Place {
   std::vector<PartId> parts;
   PointId first, second;
+  std::vector<PointId> points = {};
 };
 
 /// A resistor or a battery that an edit puts in.
@@ -61,7 +62,14 @@ struct NewPart {
 };
 
 /// How the new value follows from the old ones.
-enum class Formula : std::uint8_t { none, sum, reciprocal_sum };
+enum class Formula : std::uint8_t {
+  none,
+  sum,
+  reciprocal_sum,
+  star_arm,    ///< the product of the two sides at a corner over the sum of all three
+  delta_side,  ///< the sum of the products of each two arms over the arm that does not touch it
+  mesh_side    ///< the product of the two arms that it replaces times the sum of all 1/R
+};
 
 /// Where an edit is valid: for whatever is joined to the kept points, or only for the sources in
 /// place.

@@ -24,13 +24,14 @@ struct Frontier {
 [[nodiscard]] Frontier whole(const Network& network);
 
 /// The order in which rules are tried: a tier is used up before the next one begins.
-enum class Tier : std::uint8_t { clean_up, combine };
+/// Those of `transform` are applied only where solve/ways.h chooses to.
+enum class Tier : std::uint8_t { clean_up, combine, transform };
 
 struct Rule {
   RuleName name;
   Tier tier;
   /// Every maximal place that touches the frontier and that `judge` allows, in file order, no two
-  /// of them sharing a part.
+  /// of them sharing a part. Of places that would share one, as deltas can, the first.
   std::vector<Place> (*find)(const Network&, const Frontier&);
   /// The one definition of the rule: does it hold at this place, and why or why not? Any set of
   /// parts may be asked about.

@@ -35,9 +35,10 @@ struct SolveOptions {
                                     const SolveOptions& options = {});
 
 /// The current that `part` of the file carries, in ampere, of a reduction that came down to one
-/// part (Stop::reduced): found along the part's own path, without the currents of the others. It is
-/// exact, but not in lowest terms: Ratio::lowest_terms is what costs most in a large network.
-/// Requires a part other than an ideal wire, and a network without symbols.
+/// part (Stop::reduced) by series and parallel alone (no choice made): found along the part's own
+/// path, without the currents of the others. It is exact, but not in lowest terms:
+/// Ratio::lowest_terms is what costs most in a large network. Requires a part other than an ideal
+/// wire, and a network without symbols.
 [[nodiscard]] Ratio current_through(const Reduction& reduction, PartId part);
 
 }  // namespace ohmfold

@@ -10,6 +10,7 @@
 
 #include "ohmfold/bridge.h"
 #include "ohmfold/fact.h"
+#include "ohmfold/method.h"
 #include "ohmfold/network.h"
 #include "ohmfold/node_elimination.h"
 #include "ohmfold/problem.h"
@@ -75,6 +76,36 @@ enum class Stop : std::uint8_t {
   no_source,        ///< there is nothing to look from
 };
 
+/// A way that leads on where series and parallel stop, and what it costs.
+struct Way {
+  Method method{};
+  std::size_t lines = 0;     ///< values and equations to write down, there and back
+  std::size_t bits = 0;      ///< of all resistances that it makes: how simple its fractions are
+  std::size_t steps = 0;     ///< of rewriting, series and parallel among them
+  std::size_t unknowns = 0;  ///< potentials that equations still have to give
+  Method then{};             ///< equal_potentials only: what leads on where it stops, or itself
+  RuleName first{};          ///< where it rewrites: its first step …
+  std::vector<PointId> at;   ///< … and the points it is about
+};
+
+/// Why a way that was asked for could not be taken.
+enum class Refusal : std::uint8_t {
+  none,
+  no_equal_potentials,  ///< no balanced bridge, and no symmetry that keeps the terminals
+  too_large,            ///< so many parts are left that nobody would rewrite them one by one
+};
+
+/// How it goes on where series and parallel stop, and why so.
+struct Choice {
+  bool made = false;             ///< false: series and parallel sufficed, or there was no choice
+  Method asked{};                ///< what was wished for
+  Method method{};               ///< what is done
+  std::size_t after = 0;         ///< steps that series and parallel had made until then
+  std::vector<Way> ways;         ///< those that were looked at
+  bool looked_at_delta = false;  ///< false: too many parts are left to try delta and star
+  Refusal refusal{};             ///< why `asked` was not done
+};
+
 /// A network reduced as far as the rules go, with every step on record.
 ///
 /// The values of parts that later steps took are kept in `end` as long as they are not too long
@@ -89,6 +120,7 @@ struct Reduction {
   PartId source;             ///< the battery or port that it is seen from; none for several
   PartId root;               ///< with Stop::reduced: the one part that is left
   std::vector<PartId> left;  ///< living parts at the end, sources included
+  Choice choice;             ///< how it went on where series and parallel stopped
 };
 
 /// The network as it stands after the first `steps` steps. Cost: that of those steps.
@@ -101,6 +133,7 @@ enum class Undetermined : std::uint8_t {
   no_path,     ///< no path of resistors joins the two points
   taken_out,   ///< the case took this part out of the circuit
   too_long,    ///< the network is so large that finding this value exactly is beyond the budget
+  beyond_method,  ///< series and parallel do not suffice, and nothing else was allowed
 };
 
 /// A quantity, or the reason why there is none.

@@ -16,7 +16,6 @@
 namespace ohmfold {
 namespace {
 
-using check::Method;
 using check::Rationals;
 
 constexpr std::size_t kMostUnknowns = 24;
@@ -36,8 +35,8 @@ bool is_symbolic(const Network& network) {
       });
 }
 
-bool uses_matrix(const Network& network, Method method) {
-  if (method != Method::by_size) return method == Method::matrix;
+bool uses_matrix(const Network& network, check::Method method) {
+  if (method != check::Method::by_size) return method == check::Method::matrix;
   // Modulo a prime, symbols are numbers like others.
   if (is_symbolic(network)) return false;
   std::size_t bits = 0;
@@ -78,7 +77,7 @@ check::Injection port_of(const Network& network) {
 template <class Compare>
 std::optional<Check> compare_potentials(const Network& network, const check::Wiring& wiring,
                                         const std::optional<check::Injection>& injection,
-                                        Method method, Compare compare) {
+                                        check::Method method, Compare compare) {
   if (uses_matrix(network, method)) {
     return compare(Rationals{}, check::matrix_potentials(network, injection));
   }
@@ -96,7 +95,7 @@ std::optional<Check> compare_potentials(const Network& network, const check::Wir
 }  // namespace
 
 std::optional<Check> check_node_voltages(const Network& start, const CaseTrace& results,
-                                         Method method) {
+                                         check::Method method) {
   const check::Wiring wiring(start);
   return compare_potentials(start, wiring, std::nullopt, method,
                             [&](const auto& field, const auto& potential) {
@@ -106,7 +105,7 @@ std::optional<Check> check_node_voltages(const Network& start, const CaseTrace& 
 }
 
 std::optional<Check> check_resistance(const Network& network, const Reading& reading,
-                                      Method method) {
+                                      check::Method method) {
   const check::Wiring wiring(network);
   const check::Injection port = port_of(network);
   if (!reading.value && reading.why == Undetermined::too_long) return std::nullopt;

@@ -9,6 +9,8 @@
 #include "check/report.h"
 #include "check/separation.h"
 #include "check/step_conductance.h"
+#include "check/step_potentials.h"
+#include "check/step_replacement.h"
 
 namespace ohmfold::check {
 namespace {
@@ -17,10 +19,15 @@ StepFinding failed(std::string detail) {
   return {false, std::move(detail)};
 }
 
-StepFinding check_merges(const Excerpt& excerpt, std::span<const PointId> merges) {
+bool as_seen(const Step& step) {
+  return step.scope == Scope::as_seen_by_the_source;
+}
+
+StepFinding check_merges(const Network& before, const Excerpt& excerpt, const Step& step) {
+  if (as_seen(step)) return check_joined(before, step);
   DisjointSets wired = excerpt.wired();
   std::optional<std::uint32_t> first;
-  for (const PointId point : merges) {
+  for (const PointId point : step.merges) {
     const auto number = excerpt.number_of(point);
     if (!number) return failed(name_of(point) + " is merged, but no part taken ends there");
     if (!first) first = number;
@@ -115,9 +122,11 @@ StepFinding check_structure(const Network& before, const Step& step,
   const std::string fault = fault_in_parts(before, step.takes);
   if (!fault.empty()) return failed(fault);
   const Excerpt excerpt(before, step.takes);
-  for (const StepFinding& finding : {check_merges(excerpt, step.merges), check_sources(excerpt)}) {
+  for (const StepFinding& finding : {check_merges(before, excerpt, step), check_sources(excerpt)}) {
     if (!finding.holds) return finding;
   }
+  if (as_seen(step)) return check_equal(before, excerpt, step, made);
+  if (!step.adds.empty()) return check_several(before, excerpt, step);
   std::vector<Excerpt::Piece> links = excerpt.pieces(step.merges);
   std::erase_if(links, [](const Excerpt::Piece& piece) { return piece.terminals.size() < 2; });
   if (made) return check_replaced(excerpt, links, *made);
@@ -128,8 +137,12 @@ StepFinding check_structure(const Network& before, const Step& step,
 StepFinding check_step(const Network& before, const Step& step,
                        const std::optional<NewPart>& made) {
   StepFinding finding = check_structure(before, step, made);
-  if (!finding.holds || !made) return finding;
-  return check_conductance(Rationals{}, before, step, *made);
+  if (!finding.holds) return finding;
+  const Rationals field;
+  const auto resistance_of = [&](PartId part) { return field.from(before.resistance(part)); };
+  if (!finding.equal.empty()) return check_potentials(field, before, finding.equal, resistance_of);
+  if (!step.adds.empty()) return check_replacement(field, before, step, resistance_of);
+  return made ? check_conductance(field, before, step, *made) : finding;
 }
 
 }  // namespace ohmfold::check

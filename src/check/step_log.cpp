@@ -6,6 +6,8 @@
 #include "check/report.h"
 #include "check/step.h"
 #include "check/step_conductance.h"
+#include "check/step_potentials.h"
+#include "check/step_replacement.h"
 
 namespace ohmfold {
 namespace {
@@ -36,9 +38,23 @@ class Residues {
     }
   }
 
+  [[nodiscard]] auto values() const {
+    return [this](PartId part) { return residue_[part.index]; };
+  }
+
+  StepFinding compare_potentials(const Network& before,
+                                 const std::vector<std::pair<PointId, PointId>>& equal) const {
+    return check::check_potentials(field_, before, equal, values());
+  }
+
+  StepFinding compare_several(const Network& before, const Step& step) {
+    StepFinding finding = check::check_replacement(field_, before, step, values());
+    for (const NewPart& part : step.adds) residue_.push_back(field_.from(part.resistance));
+    return finding;
+  }
+
   StepFinding compare(const Network& before, const Step& step, const NewPart& made, bool is_known) {
-    const auto had = check::conductance_taken(field_, before, step, made,
-                                              [this](PartId part) { return residue_[part.index]; });
+    const auto had = check::conductance_taken(field_, before, step, made, values());
     residue_.push_back(is_known || !had ? field_.from(made.resistance)
                                         : field_.divide(field_.from(Number(1)), *had));
     if (!had) return {};
@@ -60,7 +76,10 @@ class LogCheck {
   StepFinding check(const Step& step) {
     std::optional<NewPart> made;
     bool is_known = true;
-    if (step.makes.exists()) {
+    if (step.makes.exists() && !step.adds.empty()) {
+      StepFinding recorded = compare_record(step);
+      if (!recorded.holds) return recorded;
+    } else if (step.makes.exists()) {
       if (step.makes.index >= reduction_.end.part_count()) {
         return {false, "the part made is not known at the end"};
       }
@@ -69,6 +88,8 @@ class LogCheck {
     }
     StepFinding finding = check::check_structure(now_, step, made);
     if (made && finding.holds) finding = compare(step, *made, is_known);
+    if (!step.adds.empty() && finding.holds) finding = compare_several(step);
+    if (!finding.equal.empty() && finding.holds) finding = compare_potentials(finding.equal);
     if (finding.holds) finding = advance(step, made);
     if (finding.holds && step.number == reduction_.steps.size()) finding = compare_ends();
     return finding;
@@ -86,11 +107,56 @@ class LogCheck {
     return {};
   }
 
+  [[nodiscard]] auto exact_values() const {
+    return [this](PartId part) { return now_.resistance(part).lowest_terms(); };
+  }
+
+  [[nodiscard]] StepFinding compare_several(const Step& step) {
+    if (residues_.empty()) {
+      return check::check_replacement(check::Rationals{}, now_, step, exact_values());
+    }
+    for (Residues& residues : residues_) {
+      StepFinding finding = residues.compare_several(now_, step);
+      if (!finding.holds) return finding;
+    }
+    return {};
+  }
+
+  [[nodiscard]] StepFinding compare_potentials(
+      const std::vector<std::pair<PointId, PointId>>& equal) const {
+    if (residues_.empty()) {
+      return check::check_potentials(check::Rationals{}, now_, equal, exact_values());
+    }
+    for (const Residues& residues : residues_) {
+      StepFinding finding = residues.compare_potentials(now_, equal);
+      if (!finding.holds) return finding;
+    }
+    return {};
+  }
+
+  // What the step says that it makes must be what the network at the end knows.
+  [[nodiscard]] StepFinding compare_record(const Step& step) const {
+    for (std::uint32_t i = 0; i < step.adds.size(); ++i) {
+      const PartId part{step.makes.index + i};
+      if (part.index >= reduction_.end.part_count()) {
+        return {false, "a part made is not known at the end"};
+      }
+      const Ratio& known = reduction_.end.resistance(part);
+      const Ratio& said = step.adds[i].resistance;
+      if (!reduction_.end.knows_resistance(part)) continue;
+      if (known.p() * said.q() == said.p() * known.q()) continue;
+      return {false, check::name_of(part) + " has another resistance in the network at the end"};
+    }
+    return {};
+  }
+
   // The check's own network knows what is joined where; values it takes from the record.
   StepFinding advance(const Step& step, const std::optional<NewPart>& made) {
     Edit edit;
     edit.removes.assign(step.takes.begin(), step.takes.end());
     edit.merges.assign(step.merges.begin(), step.merges.end());
+    edit.new_points = step.new_points;
+    edit.adds.assign(step.adds.begin(), step.adds.end());
     if (made) {
       edit.adds.push_back(*made);
       if (made->resistance.is_zero()) edit.adds.front().resistance = Ratio(Number(1));

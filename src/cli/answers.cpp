@@ -7,15 +7,14 @@
 #include "cli/output.h"
 #include "cli/terminal.h"
 #include "ohmfold/inspect.h"
-#include "ohmfold/solve.h"
 
 namespace ohmfold {
 
 Answers::Answers(const OutputChoice& choice, bool several)
     : choice_(choice), several_(several), text_options_(text_options(choice)) {}
 
-ExitCode Answers::add(const Problem& problem, bool pairs) {
-  const Trace trace = solve(problem, {.pairs = pairs});
+ExitCode Answers::add(const Problem& problem, const SolveOptions& options) {
+  const Trace trace = solve(problem, options);
   append(choice_.format == Format::json ? render_json(trace, choice_.figures)
                                         : render_text(trace, text_options_),
          problem.source_name);

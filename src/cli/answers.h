@@ -7,6 +7,7 @@
 #include "cli/command.h"
 #include "ohmfold/problem.h"
 #include "ohmfold/render.h"
+#include "ohmfold/solve.h"
 #include "ohmfold/trace.h"
 
 namespace ohmfold {
@@ -18,7 +19,7 @@ class Answers {
   Answers(const OutputChoice& choice, bool several);
 
   /// Solves a problem and keeps the answer. Contradictions are told on standard error at once.
-  [[nodiscard]] ExitCode add(const Problem& problem, bool pairs);
+  [[nodiscard]] ExitCode add(const Problem& problem, const SolveOptions& options);
 
   /// Inspects a problem and keeps the answer, in the same way.
   [[nodiscard]] ExitCode add_inspection(const Problem& problem);

@@ -1,5 +1,6 @@
 // Reads the command line. The only file that includes CLI11, which takes seconds to compile.
 #include <CLI/CLI.hpp>
+#include <map>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -39,6 +40,27 @@ void add_output_options(CLI::App& command, OutputChoice& output, std::string& fo
   command.add_flag("--ascii", output.ascii, "Write ohm and u, not the signs of ohm and micro");
 }
 
+/// The words of --method.
+const std::map<std::string, Method>& methods() {
+  static const std::map<std::string, Method> words = {
+      {"series-parallel", Method::series_parallel},
+      {"equal-potentials", Method::equal_potentials},
+      {"delta-star", Method::delta_star},
+      {"node-voltage", Method::node_voltage},
+      {"superposition", Method::superposition}};
+  return words;
+}
+
+void add_method(CLI::App& command, std::string& method) {
+  one_value(command
+                .add_option("--method", method,
+                            "The way to take where series and parallel stop: series-parallel "
+                            "(none), equal-potentials, delta-star, node-voltage or superposition; "
+                            "else the shortest")
+                ->check(CLI::IsMember(methods())),
+            "METHOD");
+}
+
 void add_pairs(CLI::App& command, bool& pairs) {
   command.add_flag("--pairs", pairs, "Combine two parts in each step, never more");
 }
@@ -61,6 +83,7 @@ struct CommandLine {
   InspectCommand inspect;
   CombineCommand combine;
   std::string format = "text";
+  std::string method;
   CLI::App* solving = nullptr;
   CLI::App* inspecting = nullptr;
   CLI::App* combining = nullptr;
@@ -75,6 +98,7 @@ struct CommandLine {
     add_files(*solving, solve.files, solve.cases,
               "Solve only the case of this label; may be repeated");
     add_pairs(*solving, solve.pairs);
+    add_method(*solving, method);
     add_output_options(*solving, solve.output, format);
 
     inspecting = app.add_subcommand("inspect", "Tell whether series and parallel suffice, and why");
@@ -104,6 +128,7 @@ struct CommandLine {
     finish(solve.output);
     finish(inspect.output);
     finish(combine.output);
+    if (!method.empty()) solve.method = methods().at(method);
     if (solving->parsed()) return std::move(solve);
     if (inspecting->parsed()) return std::move(inspect);
     return std::move(combine);

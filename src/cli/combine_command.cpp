@@ -35,7 +35,7 @@ ExitCode run(const CombineCommand& command) {
   complain(problem.diagnostics, *source.value);
   if (!problem) return ExitCode::wrong_input;
   Answers answers(command.output, false);
-  const ExitCode code = answers.add(*problem.value, command.pairs);
+  const ExitCode code = answers.add(*problem.value, {.pairs = command.pairs});
   return heavier(code, answers.deliver());
 }
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cli/exit_code.h"
+#include "ohmfold/method.h"
 
 namespace ohmfold {
 
@@ -25,6 +26,7 @@ struct SolveCommand {
   std::vector<std::string> files;  ///< "-": standard input
   std::vector<std::string> cases;  ///< labels; empty: all cases
   bool pairs = false;
+  Method method = Method::automatic;
   OutputChoice output;
 };
 

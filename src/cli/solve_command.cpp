@@ -4,10 +4,10 @@
 namespace ohmfold {
 
 ExitCode run(const SolveCommand& command) {
-  return answer_files({command.files, command.cases, command.output},
-                      [&](const Problem& problem, Answers& answers) {
-                        return answers.add(problem, command.pairs);
-                      });
+  return answer_files({command.files, command.cases, command.output}, [&](const Problem& problem,
+                                                                          Answers& answers) {
+    return answers.add(problem, {.pairs = command.pairs, .method = command.method});
+  });
 }
 
 }  // namespace ohmfold

@@ -18,5 +18,14 @@ namespace ohmfold {
 [[nodiscard]] Rule series_rule();
 /// Resistors that join the same two points have one voltage: 1/R = 1/Ra + 1/Rb + …
 [[nodiscard]] Rule parallel_rule();
+/// Points at the same potential, as the one source drives them, may be joined; a part between them
+/// carries nothing.
+[[nodiscard]] Rule equal_potentials_rule();
+/// A delta of three resistors becomes a star: Ra = Rab Rca / (Rab + Rbc + Rca).
+[[nodiscard]] Rule delta_star_rule();
+/// A star of three resistors becomes a delta: Rab = (Ra Rb + Rb Rc + Rc Ra) / Rc.
+[[nodiscard]] Rule star_delta_rule();
+/// A star of four resistors or more becomes a mesh: Rab = Ra Rb (1/Ra + 1/Rb + …).
+[[nodiscard]] Rule node_elimination_rule();
 
 }  // namespace ohmfold

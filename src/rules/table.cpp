@@ -22,8 +22,10 @@ Frontier whole(const Network& network) {
 }
 
 const std::vector<Rule>& all_rules() {
-  static const std::vector<Rule> table = {gap_rule(),      ideal_wire_rule(), shorted_rule(),
-                                          dead_end_rule(), series_rule(),     parallel_rule()};
+  static const std::vector<Rule> table = {
+      gap_rule(),        ideal_wire_rule(),      shorted_rule(),          dead_end_rule(),
+      series_rule(),     parallel_rule(),        equal_potentials_rule(), delta_star_rule(),
+      star_delta_rule(), node_elimination_rule()};
   return table;
 }
 

@@ -14,9 +14,7 @@ class Answerer {
   Answerer(const Problem& problem, const Case& setting, const SolveOptions& options,
            const PointPotentials* points, CaseTrace& result)
       : problem_(problem), setting_(setting), options_(options), points_(points), result_(result) {
-    if (points == nullptr && result.main.stop == Stop::reduced && !main_is_port()) {
-      path_.emplace(result.main);
-    }
+    if (points == nullptr && PathBack::leads(result.main)) path_.emplace(result.main);
   }
 
   void run() {
@@ -85,7 +83,7 @@ class Answerer {
   }
 
   Reading further(Network network) {
-    result_.further.push_back(reduce(std::move(network), options_.pairs));
+    result_.further.push_back(reduce(std::move(network), options_));
     further_ = result_.further.size() - 1;
     return port_resistance(result_.further.back());
   }
@@ -116,6 +114,7 @@ Reading port_resistance(const Reduction& reduction) {
     case Stop::short_circuit:
       return Resistance{};
     case Stop::bridge: {
+      if (reduction.choice.method == Method::series_parallel) return Undetermined::beyond_method;
       Flow<ExactField> flow(ExactField{}, reduction.end.part_count());
       if (!solve_by_node_voltage(reduction, flow)) return Undetermined::too_long;
       // The port was driven by 1 V.

@@ -48,7 +48,11 @@ std::vector<typename Field::Value> resistances(const Reduction& reduction, const
   const auto one = field.from(Number(1));
   for (std::size_t i = 0; i < reduction.steps.size(); ++i) {
     const Step step = reduction.steps[i];
-    if (!step.makes.exists() || end.knows_resistance(step.makes)) continue;
+    if (!step.makes.exists()) continue;
+    for (std::size_t k = 0; k < step.adds.size(); ++k) {
+      values[step.makes.index + k] = field.from(step.adds[k].resistance);
+    }
+    if (!step.adds.empty() || end.knows_resistance(step.makes)) continue;
     const bool sum = step.formula == Formula::sum;
     auto total = field.from(Number(0));
     for (const PartId part : step.takes) {

@@ -26,12 +26,17 @@ bool runs_along(const Network& end, const Step& step, PartId part) {
 
 PathBack::PathBack(const Reduction& reduction)
     : reduction_(reduction), taken_by_(reduction.end.part_count(), kNever) {
-  ensure(reduction.stop == Stop::reduced, "a path back through a network that did not reduce");
+  ensure(leads(reduction), "a path back through a network that did not reduce");
   for (std::uint32_t i = 0; i < reduction.steps.size(); ++i) {
     const Step step = reduction.steps[i];
     for (const PartId part : step.takes) taken_by_[part.index] = i;
     if (step.makes.exists()) made_by_.push_back(i);
   }
+}
+
+bool PathBack::leads(const Reduction& reduction) {
+  return reduction.stop == Stop::reduced && !reduction.choice.made &&
+         reduction.end.kind(reduction.source) == ElementKind::battery;
 }
 
 // The value of a part, worked out again where it was let go: the parts below it that lack one too

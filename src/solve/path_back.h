@@ -15,8 +15,10 @@ namespace ohmfold {
 /// (whole numbers, both).
 class PathBack {
  public:
-  /// Requires Stop::reduced from a battery; keeps a reference. Cost: one walk over the steps.
+  /// Requires `leads`; keeps a reference. Cost: one walk over the steps.
   explicit PathBack(const Reduction& reduction);
+  /// Did it come down to one part, seen from a battery, by series and parallel alone?
+  [[nodiscard]] static bool leads(const Reduction& reduction);
 
   /// The current through a part in ampere, not in lowest terms; nothing for an ideal wire, whose
   /// current follows from others. Cost: the part's path; where values were let go (see Reduction),

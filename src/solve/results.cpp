@@ -109,13 +109,29 @@ class Results {
   }
 
   void tell_of_step(Law law, PartId part, const Step& step) {
-    const bool current =
-        law == Law::same_current || law == Law::ohm_current || law == Law::zero_current;
+    const bool current = law == Law::same_current || law == Law::ohm_current ||
+                         law == Law::zero_current || law == Law::sides_at_end;
     std::vector<PartId> from;
+    if (law == Law::two_arms || law == Law::sides_at_end) from = made_at_ends(part, step);
     if (law == Law::same_current || law == Law::same_voltage) from.push_back(step.makes);
     if (law == Law::ohm_current || law == Law::ohm_voltage) from.push_back(part);
     tell_of(law, current ? Subject::current : Subject::voltage, part, std::move(from));
     result_.returns.back().step = step.number;
+  }
+
+  // Of a star, the arms at both ends of a side; of a mesh, the parts at the outer end of an arm.
+  [[nodiscard]] std::vector<PartId> made_at_ends(PartId taken, const Step& step) const {
+    const Network& end = result_.main.end;
+    std::vector<PartId> parts;
+    for (std::uint32_t k = 0; k < step.adds.size(); ++k) {
+      const auto meets = [&](PointId point) {
+        return point != step.first && (point == end.from(taken) || point == end.to(taken));
+      };
+      if (meets(step.adds[k].from) || meets(step.adds[k].to)) {
+        parts.push_back({step.makes.index + k});
+      }
+    }
+    return parts;
   }
 
   [[nodiscard]] ElementKind main_kind(PartId part) const { return result_.main.end.kind(part); }

@@ -28,6 +28,7 @@ bool has_battery(const Network& network) {
 
 Kind kind_of(const Reduction& main, bool battery) {
   if (!battery) return Kind::no_source;
+  if (main.choice.made) return Kind::bridge;
   switch (main.stop) {
     case Stop::reduced:
     case Stop::short_circuit:
@@ -59,12 +60,13 @@ class CaseSolver {
       return std::move(result_);
     }
     const bool battery = has_battery(start);
-    result_.main =
-        reduce(battery ? std::move(start) : without_battery(std::move(start)), options_.pairs);
+    result_.main = reduce(battery ? std::move(start) : without_battery(std::move(start)), options_);
     result_.kind = kind_of(result_.main, battery);
     prove(result_);
     if (options_.reduce_only) {
       result_.checks = check_steps(result_.main);
+    } else if (!suffices()) {
+      leave_unanswered();
     } else {
       battery ? solve_driven() : solve_undriven();
     }
@@ -81,6 +83,22 @@ class CaseSolver {
       }
     }
     return start;
+  }
+
+  // May only series and parallel be used, and is more than one part left after them?
+  [[nodiscard]] bool suffices() const {
+    const Stop stop = result_.main.stop;
+    const bool reduces = stop != Stop::bridge && stop != Stop::several_sources;
+    return reduces || options_.method != Method::series_parallel;
+  }
+
+  void leave_unanswered() {
+    result_.complete = false;
+    if (result_.main.stop == Stop::bridge) result_.equivalent = Undetermined::beyond_method;
+    for (const Question& question : questions_of(problem_, false)) {
+      result_.answers.push_back({question, Undetermined::beyond_method, {}});
+    }
+    result_.checks = check_steps(result_.main);
   }
 
   void solve_undriven() {
@@ -142,7 +160,7 @@ class CaseSolver {
           result_.equivalent = Undetermined::too_long;
         } else if (current.is_zero()) {  // a battery of 0 V tells nothing of what it feeds
           result_.equivalent =
-              port_resistance(reduce(seen_by(problem_, setting_, main.source), options_.pairs));
+              port_resistance(reduce(seen_by(problem_, setting_, main.source), options_));
         } else {
           result_.equivalent = Voltage{flow.voltage[main.source.index]} / current;
         }
@@ -220,7 +238,7 @@ Trace solve(const Problem& problem, const SolveOptions& options) {
 }
 
 Reduction reduce_case(const Problem& problem, const Case& setting, const SolveOptions& options) {
-  return reduce(set_case(problem, setting), options.pairs);
+  return reduce(set_case(problem, setting), options);
 }
 
 }  // namespace ohmfold

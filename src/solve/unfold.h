@@ -6,6 +6,40 @@
 
 namespace ohmfold {
 
+namespace detail {
+
+/// The voltage of a side of the delta that a step took, from its first corner along one arm of the
+/// star and along the other to its second.
+template <class Field>
+typename Field::Value along_two_arms(const Network& end, const Field& field, const Step& step,
+                                     PartId side, const Flow<Field>& flow) {
+  auto voltage = field.from(Number(0));
+  for (std::size_t k = 0; k < step.adds.size(); ++k) {
+    const auto& arm = flow.voltage[step.makes.index + k];  // from a corner to the middle
+    if (step.adds[k].from == end.from(side)) voltage = field.add(voltage, arm);
+    if (step.adds[k].from == end.to(side)) voltage = field.subtract(voltage, arm);
+  }
+  return voltage;
+}
+
+/// The current of an arm of the star that a step took: what the sides made carry away from its
+/// outer end.
+template <class Field>
+typename Field::Value from_sides(const Network& end, const Field& field, const Step& step,
+                                 PartId arm, const Flow<Field>& flow) {
+  const bool inwards = end.to(arm) == step.first;
+  const PointId outer = inwards ? end.from(arm) : end.to(arm);
+  auto current = field.from(Number(0));
+  for (std::size_t k = 0; k < step.adds.size(); ++k) {
+    const auto& side = flow.current[step.makes.index + k];
+    if (step.adds[k].from == outer) current = field.add(current, side);
+    if (step.adds[k].to == outer) current = field.subtract(current, side);
+  }
+  return inwards ? current : field.subtract(field.from(Number(0)), current);
+}
+
+}  // namespace detail
+
 /// Walks back through the steps of a reduction: from the flow of the parts that are left (already
 /// in `flow`) to that of every part that was taken. Currents of ideal wires and voltages of gaps
 /// stay at zero: they follow from the original points (ideal_currents.h, potentials.h).
@@ -22,7 +56,7 @@ void unfold(const Reduction& reduction, const Field& field,
   for (std::size_t i = reduction.steps.size(); i-- > 0;) {
     const Step step = reduction.steps[i];
     along.assign(step.takes.size(), true);
-    if (step.makes.exists()) {
+    if (step.makes.exists() && step.adds.empty()) {
       PointId at = step.first;
       for (std::size_t k = 0; k < step.takes.size(); ++k) {
         along[k] = end.from(step.takes[k]) == at;
@@ -58,6 +92,15 @@ void unfold(const Reduction& reduction, const Field& field,
             current = zero;
             break;
           case Law::zero_voltage:
+            voltage = zero;
+            break;
+          case Law::two_arms:
+            voltage = detail::along_two_arms(end, field, step, part, flow);
+            break;
+          case Law::sides_at_end:
+            current = detail::from_sides(end, field, step, part, flow);
+            break;
+          case Law::equal_potentials:
             voltage = zero;
             break;
           case Law::current_cut:

@@ -39,7 +39,7 @@ Words decimal(const Scene& scene, const Number& number) {
 
 /// Any network of some resistors lies between all of them in parallel and all of them in series.
 Words extremes(const Scene& scene) {
-  if (!has_both_rules(scene.reduction)) return {};
+  if (!has_both_rules(scene.reduction) || scene.reduction.choice.made) return {};
   const std::vector<Quantity> values = combined_resistors(scene);
   if (values.empty()) return {};
   Number series(0), conductance(0);

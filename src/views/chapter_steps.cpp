@@ -15,12 +15,17 @@ namespace {
 /// A redraw with more parts is not listed part by part.
 constexpr std::size_t kMostListed = 12;
 
+std::size_t parts_made(const Step& step) {
+  if (!step.makes.exists()) return 0;
+  return std::max<std::size_t>(1, step.adds.size());
+}
+
 /// The parts that stay until the end of a step, by number of steps made.
 std::size_t alive_after(const Reduction& reduction, std::size_t steps) {
   std::size_t count = reduction.start.alive_count();
   for (std::size_t i = 0; i < steps; ++i) {
     const Step step = reduction.steps[i];
-    count = count - step.takes.size() + (step.makes.exists() ? 1 : 0);
+    count = count - step.takes.size() + parts_made(step);
   }
   return count;
 }

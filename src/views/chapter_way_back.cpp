@@ -192,6 +192,15 @@ class WayBack {
         return say("no closed path runs through ", parts, ", so no current does.");
       case RuleName::shorted:
         return say("both ends of ", parts, " are on one point, so there is no voltage.");
+      case RuleName::equal_potentials:
+        return say(parts, two ? " lie" : " lies", " between points at the same potential.");
+      case RuleName::delta_star:
+        return say(scene_.words.made(step), " is the star of ", parts,
+                   ", so the voltage of each is that along two arms.");
+      case RuleName::star_delta:
+      case RuleName::node_elimination:
+        return say(scene_.words.made(step), " stand for ", parts,
+                   ", so the current of each is what they carry from its outer end.");
       case RuleName::gap:
       case RuleName::ideal_wire:
         return {};

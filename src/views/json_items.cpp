@@ -34,22 +34,41 @@ Json JsonItems::points(std::span<const PointId> ids) const {
 }
 
 Json JsonItems::step_of(const Scene& scene, const Step& step) const {
-  const bool makes = step.makes.exists();
+  const bool single = step.makes.exists() && step.adds.empty();
   Json result;
   result["number"] = step.number;
   result["stage"] = step.stage;
   result["rule"] = rule_word(step.rule);
   result["takes"] = part_list(scene.names, step.takes);
   result["makes"] = Json::array();
-  if (makes) result["makes"].push_back(scene.names.of(step.makes));
-  if (!step.merges.empty()) result["merges"] = points(step.merges);
-  result["between"] = makes ? points(std::array{step.first, step.second}) : Json(nullptr);
-  result["value"] = makes ? made_value(scene, step.makes) : Json(nullptr);
+  if (single) result["makes"].push_back(scene.names.of(step.makes));
+  for (std::uint32_t i = 0; i < step.adds.size(); ++i) {
+    result["makes"].push_back(scene.names.of(PartId{step.makes.index + i}));
+  }
+  if (!step.merges.empty()) result["merges"] = scene.names.of(step.merges);
+  result["between"] =
+      single ? Json(scene.names.of(std::array{step.first, step.second})) : Json(nullptr);
+  result["value"] = single ? made_value(scene, step.makes) : Json(nullptr);
+  if (!step.adds.empty()) result["parts"] = parts_made(scene, step);
+  if (step.scope == Scope::as_seen_by_the_source) result["scope"] = "as-seen-by-the-source";
   const auto formula = combination(scene, step);
   result["formula"] = formula
                           ? Json(lettered(formula_text(*formula, Letters::ascii), Letters::ascii))
                           : Json(nullptr);
   result["reason"] = plain_text(scene.words.reason(step));
+  return result;
+}
+
+Json JsonItems::parts_made(const Scene& scene, const Step& step) const {
+  Json result = Json::array();
+  for (std::uint32_t i = 0; i < step.adds.size(); ++i) {
+    const PartId part{step.makes.index + i};
+    Json one;
+    one["name"] = scene.names.of(part);
+    one["between"] = scene.names.of(std::array{step.adds[i].from, step.adds[i].to});
+    one["value"] = made_value(scene, part);
+    result.push_back(std::move(one));
+  }
   return result;
 }
 

@@ -26,6 +26,7 @@ class JsonItems {
 
  private:
   [[nodiscard]] Json step_of(const Scene& scene, const Step& step) const;
+  [[nodiscard]] Json parts_made(const Scene& scene, const Step& step) const;
   [[nodiscard]] Json made_value(const Scene& scene, PartId made) const;
   [[nodiscard]] Json points(std::span<const PointId> ids) const;
 

@@ -31,6 +31,7 @@ class Naming {
   Naming(const Problem& problem, const Reduction& reduction)
       : problem_(problem), reduction_(reduction) {}
 
+  /// The names of all parts.
   std::vector<std::string> run() {
     // A case that contradicts itself is not reduced: then only the parts of the file have names.
     const std::size_t count = std::max(reduction_.end.part_count(), problem_.parts.size());
@@ -49,9 +50,17 @@ class Naming {
     return std::move(names_);
   }
 
+  /// The names of the points that steps make. Requires run().
+  std::vector<std::string> new_points() { return std::move(new_points_); }
+
  private:
   void name(const Step& step) {
     if (!step.makes.exists()) return;
+    for (std::uint32_t i = 0; i < step.new_points; ++i) name_next_point();
+    if (!step.adds.empty()) {
+      for (std::size_t i = 0; i < step.adds.size(); ++i) name_rewritten(step, i);
+      return;
+    }
     History history = history_of(step);
     std::string telling = history.empty() ? std::string() : telling_name(history);
     if (telling.empty() || telling.size() > kLongestName || taken_.contains(telling))
@@ -59,6 +68,27 @@ class Naming {
     histories_[step.makes.index] = std::move(history);
     taken_.insert(telling);
     names_[step.makes.index] = std::move(telling);
+  }
+
+  /// A part of a star, delta or mesh: its history tells nothing.
+  void name_rewritten(const Step& step, std::size_t at) {
+    const PointId corner = step.adds[at].from;
+    std::string name;
+    if (step.formula == Formula::star_arm && corner.index < problem_.points.size()) {
+      name = "R_" + problem_.point(corner);
+    }
+    if (name.empty() || name.size() > kLongestName || taken_.contains(name)) name = next_letters();
+    taken_.insert(name);
+    names_[step.makes.index + at] = std::move(name);
+  }
+
+  void name_next_point() {
+    std::string name;
+    do {
+      name = "N" + std::to_string(++used_points_);
+    } while (taken_.contains(name) || std::find(problem_.points.begin(), problem_.points.end(),
+                                                name) != problem_.points.end());
+    new_points_.push_back(std::move(name));
   }
 
   History history_of(const Step& step) const {
@@ -110,11 +140,28 @@ class Naming {
   std::vector<History> histories_;
   std::unordered_set<std::string> taken_;
   std::size_t used_letters_ = 0;
+  std::vector<std::string> new_points_;
+  std::size_t used_points_ = 0;
 };
 
 }  // namespace
 
-PartNames::PartNames(const Problem& problem, const Reduction& reduction)
-    : names_(Naming(problem, reduction).run()) {}
+PartNames::PartNames(const Problem& problem, const Reduction& reduction) : problem_(problem) {
+  Naming naming(problem, reduction);
+  names_ = naming.run();
+  new_points_ = naming.new_points();
+}
+
+const std::string& PartNames::of(PointId point) const {
+  const std::size_t of_file = problem_.points.size();
+  return point.index < of_file ? problem_.point(point) : new_points_.at(point.index - of_file);
+}
+
+std::vector<std::string> PartNames::of(std::span<const PointId> points) const {
+  std::vector<std::string> names;
+  names.reserve(points.size());
+  for (const PointId point : points) names.push_back(of(point));
+  return names;
+}
 
 }  // namespace ohmfold::views

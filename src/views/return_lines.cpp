@@ -144,6 +144,12 @@ std::optional<ReturnLines::Derivation> ReturnLines::derivation(const Return& ite
     case Law::zero_voltage:
     case Law::not_determined:
       return std::nullopt;
+    case Law::two_arms:
+      return along_two_arms(item);
+    case Law::sides_at_end:
+      return from_sides(item);
+    case Law::equal_potentials:
+      return std::nullopt;
     case Law::node_voltage:
       return item.subject == Subject::voltage ? difference(item) : std::nullopt;
   }
@@ -300,6 +306,55 @@ std::optional<ReturnLines::Derivation> ReturnLines::cut(const Return& item) cons
   }
   if (total != item.value.value->number) return std::nullopt;
   return Derivation{sum(std::move(symbols)), sum(std::move(values))};
+}
+
+/// The sum of what is known of some parts, those marked with a minus sign; what is added comes
+/// first. Nothing where one of them is not known.
+std::optional<ReturnLines::Derivation> ReturnLines::signed_sum(
+    Subject subject, const std::vector<std::pair<PartId, bool>>& terms) const {
+  std::vector<Expression> symbols, values;
+  for (const bool minus : {false, true}) {
+    for (const auto& [part, is_minus] : terms) {
+      if (is_minus != minus) continue;
+      const auto value = known_value(subject, part.index);
+      if (!value) return std::nullopt;
+      Expression name = symbol(subject, part);
+      symbols.push_back(minus ? negative(std::move(name)) : std::move(name));
+      values.push_back(minus ? negative(*value) : *value);
+    }
+  }
+  if (symbols.empty()) return std::nullopt;
+  return Derivation{sum(std::move(symbols)), sum(std::move(values))};
+}
+
+/// V_R1 = V_R_A − V_R_B: along the arm at the first end of a side of the delta, back along the
+/// other.
+std::optional<ReturnLines::Derivation> ReturnLines::along_two_arms(const Return& item) const {
+  const Step step = scene_.reduction.steps[item.step - 1];
+  const PointId from = scene_.reduction.end.from(item.part);
+  const PointId to = scene_.reduction.end.to(item.part);
+  std::vector<std::pair<PartId, bool>> arms;
+  for (std::uint32_t k = 0; k < step.adds.size(); ++k) {
+    const PointId corner = step.adds[k].from;
+    if (corner == from || corner == to) arms.push_back({{step.makes.index + k}, corner == to});
+  }
+  return signed_sum(Subject::voltage, arms);
+}
+
+/// I_R1 = I_Ra − I_Rb: what the sides carry away from its outer end; the other way round where it
+/// is counted outwards.
+std::optional<ReturnLines::Derivation> ReturnLines::from_sides(const Return& item) const {
+  const Step step = scene_.reduction.steps[item.step - 1];
+  const Network& end = scene_.reduction.end;
+  const bool inwards = end.to(item.part) == step.first;
+  const PointId outer = inwards ? end.from(item.part) : end.to(item.part);
+  std::vector<std::pair<PartId, bool>> sides;
+  for (std::uint32_t k = 0; k < step.adds.size(); ++k) {
+    const NewPart& side = step.adds[k];
+    if (side.from != outer && side.to != outer) continue;
+    sides.push_back({{step.makes.index + k}, (side.from == outer) != inwards});
+  }
+  return signed_sum(Subject::current, sides);
 }
 
 }  // namespace ohmfold::views

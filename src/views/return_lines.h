@@ -42,6 +42,10 @@ class ReturnLines {
   [[nodiscard]] std::optional<Derivation> potential(const Return& item) const;
   [[nodiscard]] std::optional<Derivation> difference(const Return& item) const;
   [[nodiscard]] std::optional<Derivation> cut(const Return& item) const;
+  [[nodiscard]] std::optional<Derivation> along_two_arms(const Return& item) const;
+  [[nodiscard]] std::optional<Derivation> from_sides(const Return& item) const;
+  [[nodiscard]] std::optional<Derivation> signed_sum(
+      Subject subject, const std::vector<std::pair<PartId, bool>>& terms) const;
 
   [[nodiscard]] std::vector<PartId> beside(PartId part) const;
   [[nodiscard]] std::optional<Quantity> known(Subject subject, std::uint32_t index) const;

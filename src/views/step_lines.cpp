@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "views/amounts.h"
+#include "views/rewriting_lines.h"
 
 namespace ohmfold::views {
 
@@ -120,6 +121,10 @@ std::optional<Expression> combination(const Scene& scene, const Step& step) {
       for (const PartId part : step.takes) terms.push_back(scene.symbols.value(part));
       return in_parallel(std::move(terms));
     }
+    case Formula::star_arm:
+    case Formula::delta_side:
+    case Formula::mesh_side:
+      return std::nullopt;
   }
   return std::nullopt;
 }
@@ -127,11 +132,16 @@ std::optional<Expression> combination(const Scene& scene, const Step& step) {
 std::vector<Equation> step_lines(const Scene& scene, const Step& step) {
   switch (step.formula) {
     case Formula::none:
-      return {};
+      return step.rule == RuleName::equal_potentials ? balance_lines(scene, step)
+                                                     : std::vector<Equation>();
     case Formula::sum:
       return series_lines(scene, step, taken_values(scene, step));
     case Formula::reciprocal_sum:
       return parallel_lines(scene, step, taken_values(scene, step));
+    case Formula::star_arm:
+    case Formula::delta_side:
+    case Formula::mesh_side:
+      return rewriting_lines(scene, step);
   }
   return {};
 }
@@ -139,6 +149,7 @@ std::vector<Equation> step_lines(const Scene& scene, const Step& step) {
 std::optional<Expression> structure(const Scene& scene) {
   const Reduction& reduction = scene.reduction;
   if (reduction.stop != Stop::reduced || reduction.steps.size() > kMostTerms) return std::nullopt;
+  if (reduction.choice.made) return std::nullopt;  // stars and deltas are no such expression
   std::unordered_map<std::uint32_t, Expression> made;
   std::size_t parts = 0;
   for (std::size_t i = 0; i < reduction.steps.size(); ++i) {

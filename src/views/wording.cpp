@@ -60,6 +60,31 @@ class FactReader {
     return say("the parts join the same two points, ", point(f.first), " and ", point(f.second));
   }
 
+  Words operator()(const FormDelta& f) const {
+    return say("the parts form a triangle between ", point(f.a), ", ", point(f.b), " and ",
+               point(f.c));
+  }
+  Words operator()(const AllMeetAt& f) const {
+    return say("nothing else is joined at point ", point(f.point));
+  }
+  Words operator()(const Balanced& f) const {
+    return say(part(f.first_near), " is to ", part(f.first_far), " as ", part(f.second_near),
+               " is to ", part(f.second_far), ", so there is no voltage across ", part(f.part));
+  }
+  Words operator()(const Symmetric& f) const {
+    return say("a symmetry of the circuit puts point ", point(f.second), " in the place of point ",
+               point(f.first));
+  }
+  Words operator()(const InTheMiddle& f) const {
+    return say("point ", point(f.point), " is half-way between the terminals");
+  }
+  Words operator()(const Moves& f) const {
+    return say("it moves ", point(f.from), " to ", point(f.to));
+  }
+  Words operator()(const SamePotential& f) const {
+    return say("points ", point(f.first), " and ", point(f.second), " are at the same potential");
+  }
+
   // Why it does not.
   Words operator()(const TooFewParts&) const { return say("it takes two parts or more"); }
   Words operator()(const AlsoMeets& f) const {
@@ -97,6 +122,27 @@ class FactReader {
   Words operator()(const ChainCloses& f) const {
     return say("the chain that begins with ", part(f.part), " comes back to point ",
                point(f.point));
+  }
+  Words operator()(const WrongNumber& f) const {
+    return say("it takes ", std::to_string(f.wanted), " parts", f.or_more ? " or more" : "");
+  }
+  Words operator()(const FormNoDelta& f) const {
+    return say(part(f.part), " does not close a triangle with the others");
+  }
+  Words operator()(const EndTogether& f) const {
+    return say(part(f.first), " and ", part(f.second), " both end at point ", point(f.point));
+  }
+  Words operator()(const PotentialsDiffer& f) const {
+    return say("point ", point(f.higher), " is at a higher potential than point ", point(f.lower));
+  }
+  Words operator()(const NotOneSource&) const {
+    return say("potentials are compared as one source drives them through resistors alone");
+  }
+  Words operator()(const NotFed& f) const {
+    return say("no resistors join point ", point(f.point), " to the source");
+  }
+  Words operator()(const TooLargeToTell&) const {
+    return say("the circuit is too large to compare its potentials exactly");
   }
 
  private:

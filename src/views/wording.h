@@ -38,10 +38,12 @@ class Wording {
       : problem_(problem), reduction_(reduction), names_(names) {}
 
   [[nodiscard]] Run part(PartId id) const { return PartName{names_.of(id)}; }
-  [[nodiscard]] Run point(PointId id) const { return PointName{problem_.point(id)}; }
+  [[nodiscard]] Run point(PointId id) const { return PointName{names_.of(id)}; }
   /// "R1, R2 and R3"
   [[nodiscard]] Words parts(std::span<const PartId> ids, std::size_t most = 12) const;
   [[nodiscard]] Words points(std::span<const PointId> ids, std::size_t most = 12) const;
+  /// The parts that a step makes.
+  [[nodiscard]] Words made(const Step& step) const;
   /// "battery E", "switch S", "R1", "the two points asked about"
   [[nodiscard]] Words described(PartId id) const;
 
@@ -61,6 +63,9 @@ class Wording {
   [[nodiscard]] Words facts(std::span<const Fact> why) const;
   [[nodiscard]] Words dead_end_reason(const Step& step) const;
   [[nodiscard]] Words loop_reason(const Return& item) const;
+  [[nodiscard]] Words rewriting(const Step& step) const;
+  [[nodiscard]] Words rewriting_reason(const Step& step) const;
+  [[nodiscard]] Words equal_potentials_reason(const Step& step) const;
 
   const Problem& problem_;
   const Reduction& reduction_;

@@ -59,6 +59,11 @@ Words Wording::action(const Step& step) const {
       return say("Combine ", taken, " in series into ", part(step.makes), ".");
     case RuleName::parallel:
       return say("Combine ", taken, " in parallel into ", part(step.makes), ".");
+    case RuleName::equal_potentials:
+    case RuleName::delta_star:
+    case RuleName::star_delta:
+    case RuleName::node_elimination:
+      return rewriting(step);
   }
   throw InternalError("a step with an unknown rule");
 }
@@ -104,6 +109,11 @@ Words Wording::reason(const Step& step) const {
       return say(parts(step.takes), count == 2 ? " both" : " all", " join ", point(step.first),
                  " and ", point(step.second), ", so the same voltage lies across ",
                  both_or_all(count), ".");
+    case RuleName::equal_potentials:
+    case RuleName::delta_star:
+    case RuleName::star_delta:
+    case RuleName::node_elimination:
+      return rewriting_reason(step);
   }
   throw InternalError("a step with an unknown rule");
 }
@@ -149,6 +159,12 @@ Words Wording::reason(const Return& item) const {
       return say("Power is voltage times current.");
     case Law::terminal:
       return say("For a battery V = E − I · r, with r for its internal resistance.");
+    case Law::two_arms:
+      return say("From one end of ", of, " to the other along two arms of the star.");
+    case Law::sides_at_end:
+      return say("At its outer end ", of, " carries what the parts made from it carry from there.");
+    case Law::equal_potentials:
+      return say("Both ends of ", of, " are at the same potential.");
   }
   throw InternalError("a return with an unknown law");
 }

@@ -26,6 +26,14 @@ std::string_view rule_word(RuleName rule) {
       return "series";
     case RuleName::parallel:
       return "parallel";
+    case RuleName::equal_potentials:
+      return "equal-potentials";
+    case RuleName::delta_star:
+      return "delta-star";
+    case RuleName::star_delta:
+      return "star-delta";
+    case RuleName::node_elimination:
+      return "node-elimination";
   }
   unknown("RuleName");
 }
@@ -57,6 +65,12 @@ std::string_view law_title(Law law) {
       return "power";
     case Law::terminal:
       return "terminal voltage";
+    case Law::two_arms:
+      return "along two arms";
+    case Law::sides_at_end:
+      return "current law at its end";
+    case Law::equal_potentials:
+      return "equal potentials";
   }
   unknown("Law");
 }
@@ -88,6 +102,12 @@ std::string_view law_word(Law law) {
       return "power";
     case Law::terminal:
       return "terminal";
+    case Law::two_arms:
+      return "two-arms";
+    case Law::sides_at_end:
+      return "sides-at-end";
+    case Law::equal_potentials:
+      return "equal-potentials";
   }
   unknown("Law");
 }
@@ -181,6 +201,8 @@ std::string_view why_undetermined(Undetermined why) {
     case Undetermined::too_long:
       return "its exact value is too long to find for every part of so large a network; ask for it "
              "with a find statement";
+    case Undetermined::beyond_method:
+      return "series and parallel alone do not suffice, and no other way was allowed";
   }
   unknown("Undetermined");
 }
