@@ -90,13 +90,27 @@ struct ChainCloses {
   PartId part;
   PointId point;
 };  ///< the chain comes back to where it began
+struct NotABattery {
+  PartId part;
+};
+
+// --- of sources -------------------------------------------------------------------------------
+struct IsSwitchedOff {
+  PartId part;
+};  ///< an ideal source of current that gives none joins nothing
+struct DriveAlike {
+  PartId first, second;
+};  ///< two batteries of one chain drive the current the same way
+struct DriveAgainst {
+  PartId first, second;
+};  ///< two batteries of one chain drive the current opposite ways
 // clang-format on
 
-using Fact =
-    std::variant<IsOpenSwitch, IsVoltmeter, IsTakenOut, IsWire, IsClosedSwitch, IsAmmeter,
-                 IsShorted, BothEndsOn, HangsFrom, IsOnlyLink, JoinedToNothing, MeetOnlyAt,
-                 JoinSameTwoPoints, TooFewParts, AlsoMeets, SourceBetween, ShareNoPoint, EndsDiffer,
-                 NotAResistor, IsNotAGap, IsNotAWire, EndsApart, LiesOnALoop, ChainCloses>;
+using Fact = std::variant<IsOpenSwitch, IsVoltmeter, IsTakenOut, IsWire, IsClosedSwitch, IsAmmeter,
+                          IsShorted, BothEndsOn, HangsFrom, IsOnlyLink, JoinedToNothing, MeetOnlyAt,
+                          JoinSameTwoPoints, TooFewParts, AlsoMeets, SourceBetween, ShareNoPoint,
+                          EndsDiffer, NotAResistor, IsNotAGap, IsNotAWire, EndsApart, LiesOnALoop,
+                          ChainCloses, NotABattery, IsSwitchedOff, DriveAlike, DriveAgainst>;
 
 /// The laws by which a value is found. The first group leads back from a step to the parts it took;
 /// the second starts the way back or fills in what belongs to no step.
@@ -114,6 +128,8 @@ enum class Law : std::uint8_t {
   node_voltage,    ///< from the equations of node-voltage analysis
   power,           ///< P = V I
   terminal,        ///< V = E - I r: a battery with internal resistance
+  given_current,   ///< the current of an ideal source of current is given
+  superposition,   ///< the sum of what each source alone does
 };
 
 /// The ten laws of rewriting; the ones that this version has are listed in rules/table.cpp.
@@ -124,6 +140,7 @@ enum class RuleName : std::uint8_t {
   dead_end,    ///< no closed path through a source
   series,
   parallel,
+  batteries,  ///< batteries of one chain act as one
 };
 
 }  // namespace ohmfold

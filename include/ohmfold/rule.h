@@ -23,8 +23,9 @@ struct Frontier {
 /// Everything, as a first look.
 [[nodiscard]] Frontier whole(const Network& network);
 
-/// The order in which rules are tried: a tier is used up before the next one begins.
-enum class Tier : std::uint8_t { clean_up, combine };
+/// The order in which rules are tried: the clean-up is used up before anything is combined, and
+/// before each stage of combining the sources are.
+enum class Tier : std::uint8_t { clean_up, combine, sources };
 
 struct Rule {
   RuleName name;

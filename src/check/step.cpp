@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "check/battery_step.h"
 #include "check/elimination.h"
 #include "check/excerpt.h"
 #include "check/rationals.h"
@@ -32,9 +33,12 @@ StepFinding check_merges(const Excerpt& excerpt, std::span<const PointId> merges
   return {};
 }
 
-StepFinding check_sources(const Excerpt& excerpt) {
+StepFinding check_sources(const Network& before, const Excerpt& excerpt) {
   for (const Excerpt::Part& part : excerpt.parts()) {
     if (part.kind == ElementKind::port) return failed(name_of(part.id) + " is a port, and taken");
+    if (part.kind == ElementKind::current_source && !before.driven_current(part.id).is_zero()) {
+      return failed(name_of(part.id) + " drives a current, and is taken");
+    }
   }
   const PartId battery = excerpt.driving_battery();
   if (!battery.exists()) return {};
@@ -96,7 +100,7 @@ StepFinding check_replaced(const Excerpt& excerpt, const std::vector<Excerpt::Pi
                   name_of(made.to) + ", which the parts taken did not");
   }
   const Excerpt::Piece& piece = links.front();
-  if (piece.has_battery) return failed("a source is taken together with parts that are combined");
+  if (piece.has_source) return failed("a source is taken together with parts that are combined");
   if (links.size() > 1 || piece.terminals.size() > 2 || piece.wire_between) {
     return failed("the parts taken conduct between more than two points, or without resistance");
   }
@@ -115,7 +119,8 @@ StepFinding check_structure(const Network& before, const Step& step,
   const std::string fault = fault_in_parts(before, step.takes);
   if (!fault.empty()) return failed(fault);
   const Excerpt excerpt(before, step.takes);
-  for (const StepFinding& finding : {check_merges(excerpt, step.merges), check_sources(excerpt)}) {
+  for (const StepFinding& finding :
+       {check_merges(excerpt, step.merges), check_sources(before, excerpt)}) {
     if (!finding.holds) return finding;
   }
   std::vector<Excerpt::Piece> links = excerpt.pieces(step.merges);
@@ -127,6 +132,7 @@ StepFinding check_structure(const Network& before, const Step& step,
 
 StepFinding check_step(const Network& before, const Step& step,
                        const std::optional<NewPart>& made) {
+  if (is_battery_step(step)) return check_battery_step(before, step);
   StepFinding finding = check_structure(before, step, made);
   if (!finding.holds || !made) return finding;
   return check_conductance(Rationals{}, before, step, *made);

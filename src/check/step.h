@@ -5,12 +5,14 @@
 // only these matter. Terminals are the points of the taken parts where other living parts (sources
 // and ports among them) are joined. The step is right where
 //   1. points become one only along ideal wires that are taken;
-//   2. no port is taken, and no battery that lies on a closed path of taken parts;
+//   2. no port is taken, no battery that lies on a closed path of taken parts, and no source that
+//      drives a current;
 //   3. a part is made: the taken parts have two terminals, hold no source, and the conductance
 //      between the terminals, all other points eliminated, is that of the part made; or
 //   4. no part is made: what is taken conducts nothing between terminals, or carries no current
 //      since it is the only link: the pieces of the taken and the components of the rest form no
 //      closed path, and then the current law over each cut between them says zero.
+// Batteries of one chain that become one are another matter: see battery_step.h.
 // What touches the rest in one point at most carries no current in or out by the same law, and none
 // inside by (2).
 #pragma once

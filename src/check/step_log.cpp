@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cstdint>
 
+#include "check/battery_step.h"
 #include "check/rationals.h"
 #include "check/report.h"
 #include "check/step.h"
@@ -36,6 +37,9 @@ class Residues {
     }
   }
 
+  /// A battery has come: it has no resistance to compare.
+  void pass_battery() { residue_.push_back(field_.from(Number(0))); }
+
   StepFinding compare(const Network& before, const Step& step, const NewPart& made, bool is_known) {
     const auto had = check::conductance_taken(field_, before, step, made,
                                               [this](PartId part) { return residue_[part.index]; });
@@ -58,6 +62,7 @@ class LogCheck {
   }
 
   StepFinding check(const Step& step) {
+    if (check::is_battery_step(step)) return check_batteries(step);
     std::optional<NewPart> made;
     bool is_known = true;
     if (step.makes.exists()) {
@@ -70,6 +75,16 @@ class LogCheck {
     StepFinding finding = check::check_structure(now_, step, made);
     if (made && finding.holds) finding = compare(step, *made, is_known);
     if (finding.holds) finding = advance(step, made);
+    if (finding.holds && step.number == reduction_.steps.size()) finding = compare_ends();
+    return finding;
+  }
+
+  // Few and short as their values are, they are compared exactly whatever the size of the rest.
+  StepFinding check_batteries(const Step& step) {
+    StepFinding finding = check::check_battery_step(now_, step);
+    if (!finding.holds) return finding;
+    finding = advance(step, step.adds.front());
+    for (Residues& residues : residues_) residues.pass_battery();
     if (finding.holds && step.number == reduction_.steps.size()) finding = compare_ends();
     return finding;
   }
@@ -91,9 +106,11 @@ class LogCheck {
     Edit edit;
     edit.removes.assign(step.takes.begin(), step.takes.end());
     edit.merges.assign(step.merges.begin(), step.merges.end());
+    edit.merging = step.merging;
     if (made) {
       edit.adds.push_back(*made);
-      if (made->resistance.is_zero()) edit.adds.front().resistance = Ratio(Number(1));
+      const bool resistor = made->kind == ElementKind::resistor;
+      if (resistor && made->resistance.is_zero()) edit.adds.front().resistance = Ratio(Number(1));
     }
     if (now_.commit(edit) == step.makes) return {};
     return {false, check::name_of(step.makes) + " is not the part that the step makes"};

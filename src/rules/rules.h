@@ -18,5 +18,8 @@ namespace ohmfold {
 [[nodiscard]] Rule series_rule();
 /// Resistors that join the same two points have one voltage: 1/R = 1/Ra + 1/Rb + …
 [[nodiscard]] Rule parallel_rule();
+/// Batteries of one chain, resistors between them or not, carry one current: E = Ea + Eb − …, r =
+/// ra + rb + …
+[[nodiscard]] Rule battery_chain_rule();
 
 }  // namespace ohmfold

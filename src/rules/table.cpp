@@ -22,8 +22,9 @@ Frontier whole(const Network& network) {
 }
 
 const std::vector<Rule>& all_rules() {
-  static const std::vector<Rule> table = {gap_rule(),      ideal_wire_rule(), shorted_rule(),
-                                          dead_end_rule(), series_rule(),     parallel_rule()};
+  static const std::vector<Rule> table = {gap_rule(),          ideal_wire_rule(), shorted_rule(),
+                                          dead_end_rule(),     series_rule(),     parallel_rule(),
+                                          battery_chain_rule()};
   return table;
 }
 

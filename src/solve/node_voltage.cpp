@@ -25,7 +25,7 @@ class NodeVoltage {
   bool run() {
     std::vector<PartId> ideal;
     for (const PartId part : left_) {
-      if (drive(part).resistance.is_zero()) ideal.push_back(part);
+      if (!drives_current(part) && drive(part).resistance.is_zero()) ideal.push_back(part);
     }
     const IdealForest forest = ideal_forest(network_, ideal);
     number_nodes(forest);
@@ -36,6 +36,11 @@ class NodeVoltage {
   }
 
  private:
+  [[nodiscard]] bool drives_current(PartId part) const {
+    return network_.kind(part) == ElementKind::current_source;
+  }
+
+  // Requires a part that does not drive a given current.
   [[nodiscard]] Drive drive(PartId part) const {
     switch (network_.kind(part)) {
       case ElementKind::battery: {
@@ -74,10 +79,15 @@ class NodeVoltage {
   bool solve_nodes() {
     NodeEquations equations(nodes_);
     for (const PartId part : left_) {
-      const Drive d = drive(part);
-      if (d.resistance.is_zero()) continue;
       const PointId first = network_.from(part);
       const PointId second = network_.to(part);
+      if (drives_current(part)) {
+        equations.bring(node_[first.index], -network_.driven_current(part));
+        equations.bring(node_[second.index], network_.driven_current(part));
+        continue;
+      }
+      const Drive d = drive(part);
+      if (d.resistance.is_zero()) continue;
       const Conductance g{Number(1) / d.resistance};
       const Voltage driving{offset_[first.index] - offset_[second.index] + d.emf};
       equations.join(node_[first.index], node_[second.index], g);
@@ -95,9 +105,13 @@ class NodeVoltage {
   }
 
   void find_flow(PartId part) {
+    if (drives_current(part)) {
+      flow_.current[part.index] = network_.driven_current(part).number;
+      return;
+    }
     const Drive d = drive(part);
     const Number drop = potential(network_.from(part)) - potential(network_.to(part));
-    flow_.voltage[part.index] = is_source(network_.kind(part)) ? -drop : drop;
+    flow_.voltage[part.index] = counts_rise(network_.kind(part)) ? -drop : drop;
     if (!d.resistance.is_zero()) flow_.current[part.index] = (drop + d.emf) / d.resistance;
   }
 

@@ -88,16 +88,26 @@ class Reducer {
   void combine() {
     Frontier frontier = whole(network());
     while (true) {
-      std::vector<Candidate> candidates = visible(frontier);
-      if (candidates.empty()) return;
-      ++stage_;
-      next_ = Frontier{};
-      for (std::size_t i = 0; i < candidates.size(); ++i) {
-        look_ahead(candidates, i);
-        apply(*candidates[i].rule, std::move(candidates[i].place));
+      while (make(visible(frontier, Tier::sources))) {
+        // What was to be looked at is so still, beside what came.
+        frontier.parts.insert(frontier.parts.end(), next_.parts.begin(), next_.parts.end());
+        frontier.points.insert(frontier.points.end(), next_.points.begin(), next_.points.end());
       }
+      if (!make(visible(frontier, Tier::combine))) return;
       frontier = std::move(next_);
     }
+  }
+
+  // One stage. False where there is nothing to make.
+  bool make(std::vector<Candidate> candidates) {
+    if (candidates.empty()) return false;
+    ++stage_;
+    next_ = Frontier{};
+    for (std::size_t i = 0; i < candidates.size(); ++i) {
+      look_ahead(candidates, i);
+      apply(*candidates[i].rule, std::move(candidates[i].place));
+    }
+    return true;
   }
 
   void look_ahead(const std::vector<Candidate>& candidates, std::size_t at) {
@@ -112,10 +122,10 @@ class Reducer {
 
   // All places of today's drawing, in file order. No two of them share a part: what hangs loose is
   // gone, and a part with a twin has a third part, or a source, at each of its ends.
-  std::vector<Candidate> visible(const Frontier& frontier) {
+  std::vector<Candidate> visible(const Frontier& frontier, Tier tier) {
     std::vector<Candidate> candidates;
     for (const Rule& rule : all_rules()) {
-      if (rule.tier != Tier::combine) continue;
+      if (rule.tier != tier) continue;
       for (Place& place : rule.find(network(), frontier)) {
         if (!pairs_) {
           candidates.push_back(candidate(rule, std::move(place)));
@@ -138,6 +148,9 @@ class Reducer {
     let_go(edit.removes);
     if (made.exists()) recorded = {{}, network().from(made), network().to(made)};
     result_.steps.append(rule.name, stage_, recorded, edit, made, verdict.facts);
+    for (const PointId point : edit.merges) {
+      next_.points.push_back(network().representative(point));
+    }
     if (!made.exists()) return;
     next_.parts.push_back(made);
     next_.points.push_back(network().from(made));

@@ -12,7 +12,8 @@ namespace ohmfold::views {
 /// A made part's name tells its history: R1 and R2 make R12, R2 and R34 make R234, R2 and R10 make
 /// R2_10, L1 and R3 make R_L1_3. A name that is taken or longer than twelve characters, or a
 /// history of more than six parts (three, where not all are numbered), gives way to Ra, Rb, …, Rz,
-/// Raa, …. A battery that only its internal resistance stands for is r_E.
+/// Raa, …. Batteries E1 and E2 make E12, others Ea, Eb, …. A battery that only its internal
+/// resistance stands for is r_E.
 class PartNames {
  public:
   /// Cost: linear in the parts and steps. The reduction must belong to the problem.

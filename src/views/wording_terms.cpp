@@ -26,6 +26,8 @@ std::string_view rule_word(RuleName rule) {
       return "series";
     case RuleName::parallel:
       return "parallel";
+    case RuleName::batteries:
+      return "batteries";
   }
   unknown("RuleName");
 }
@@ -57,6 +59,10 @@ std::string_view law_title(Law law) {
       return "power";
     case Law::terminal:
       return "terminal voltage";
+    case Law::given_current:
+      return "given";
+    case Law::superposition:
+      return "superposition";
   }
   unknown("Law");
 }
@@ -88,6 +94,10 @@ std::string_view law_word(Law law) {
       return "power";
     case Law::terminal:
       return "terminal";
+    case Law::given_current:
+      return "given-current";
+    case Law::superposition:
+      return "superposition";
   }
   unknown("Law");
 }
@@ -108,6 +118,8 @@ std::string_view check_title(CheckLaw law) {
       return "node-voltage analysis";
     case CheckLaw::resistance:
       return "equivalent resistance";
+    case CheckLaw::short_circuit:
+      return "short-circuit current";
   }
   unknown("CheckLaw");
 }
@@ -128,6 +140,8 @@ std::string_view check_word(CheckLaw law) {
       return "node-voltage";
     case CheckLaw::resistance:
       return "resistance";
+    case CheckLaw::short_circuit:
+      return "short-circuit";
   }
   unknown("CheckLaw");
 }
@@ -177,6 +191,8 @@ std::string_view why_undetermined(Undetermined why) {
     case Undetermined::too_long:
       return "its exact value is too long to find for every part of so large a network; ask for it "
              "with a find statement";
+    case Undetermined::unlimited:
+      return "no resistance limits the current";
   }
   unknown("Undetermined");
 }
