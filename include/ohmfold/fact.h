@@ -134,35 +134,52 @@ struct NotFed {
   PointId point;
 };                         ///< no resistors join this point to the source
 struct TooLargeToTell {};  ///< finding the potentials would take too long
+struct NotABattery {
+  PartId part;
+};
+
+// --- of sources -------------------------------------------------------------------------------
+struct IsSwitchedOff {
+  PartId part;
+};  ///< an ideal source of current that gives none joins nothing
+struct DriveAlike {
+  PartId first, second;
+};  ///< two batteries of one chain drive the current the same way
+struct DriveAgainst {
+  PartId first, second;
+};  ///< two batteries of one chain drive the current opposite ways
 // clang-format on
 
-using Fact = std::variant<IsOpenSwitch, IsVoltmeter, IsTakenOut, IsWire, IsClosedSwitch, IsAmmeter,
-                          IsShorted, BothEndsOn, HangsFrom, IsOnlyLink, JoinedToNothing, MeetOnlyAt,
-                          JoinSameTwoPoints, TooFewParts, AlsoMeets, SourceBetween, ShareNoPoint,
-                          EndsDiffer, NotAResistor, IsNotAGap, IsNotAWire, EndsApart, LiesOnALoop,
-                          ChainCloses, FormDelta, AllMeetAt, Balanced, Symmetric, InTheMiddle,
-                          Moves, SamePotential, WrongNumber, FormNoDelta, EndTogether,
-                          PotentialsDiffer, NotOneSource, NotFed, TooLargeToTell>;
+using Fact =
+    std::variant<IsOpenSwitch, IsVoltmeter, IsTakenOut, IsWire, IsClosedSwitch, IsAmmeter,
+                 IsShorted, BothEndsOn, HangsFrom, IsOnlyLink, JoinedToNothing, MeetOnlyAt,
+                 JoinSameTwoPoints, TooFewParts, AlsoMeets, SourceBetween, ShareNoPoint, EndsDiffer,
+                 NotAResistor, IsNotAGap, IsNotAWire, EndsApart, LiesOnALoop, ChainCloses,
+                 FormDelta, AllMeetAt, Balanced, Symmetric, InTheMiddle, Moves, SamePotential,
+                 WrongNumber, FormNoDelta, EndTogether, PotentialsDiffer, NotOneSource, NotFed,
+                 TooLargeToTell, NotABattery, IsSwitchedOff, DriveAlike, DriveAgainst>;
 
 /// The laws by which a value is found. The first group leads back from a step to the parts it took;
 /// the second starts the way back or fills in what belongs to no step.
 enum class Law : std::uint8_t {
-  same_current,     ///< parts in series carry one current
-  same_voltage,     ///< parts in parallel have one voltage
-  ohm_current,      ///< I = V / R
-  ohm_voltage,      ///< V = I R
-  current_cut,      ///< current law over a cut (at one point, or round a piece of the circuit)
-  voltage_loop,     ///< voltage law round a loop; a difference of potentials
-  zero_current,     ///< no closed path through a source
-  zero_voltage,     ///< both ends on one point
-  not_determined,   ///< the ideal model leaves it open
-  source,           ///< I = E / (R + r): the whole network on its battery
-  node_voltage,     ///< from the equations of node-voltage analysis
-  power,            ///< P = V I
-  terminal,         ///< V = E - I r: a battery with internal resistance
-  two_arms,         ///< from a star back to its delta: a side's voltage along two arms
-  sides_at_end,     ///< from a mesh back to its star: an arm's current out of the sides at its end
-  equal_potentials  ///< no voltage between points at the same potential
+  same_current,      ///< parts in series carry one current
+  same_voltage,      ///< parts in parallel have one voltage
+  ohm_current,       ///< I = V / R
+  ohm_voltage,       ///< V = I R
+  current_cut,       ///< current law over a cut (at one point, or round a piece of the circuit)
+  voltage_loop,      ///< voltage law round a loop; a difference of potentials
+  zero_current,      ///< no closed path through a source
+  zero_voltage,      ///< both ends on one point
+  not_determined,    ///< the ideal model leaves it open
+  source,            ///< I = E / (R + r): the whole network on its battery
+  node_voltage,      ///< from the equations of node-voltage analysis
+  power,             ///< P = V I
+  terminal,          ///< V = E - I r: a battery with internal resistance
+  two_arms,          ///< from a star back to its delta: a side's voltage along two arms
+  sides_at_end,      ///< from a mesh back to its star: an arm's current out of the sides at its end
+  equal_potentials,  ///< no voltage between points at the same potential
+  given_current,     ///< the current of an ideal source of current is given
+  superposition,     ///< the sum of what each source alone does
 };
 
 /// The laws of rewriting, as listed in rules/table.cpp.
@@ -177,6 +194,7 @@ enum class RuleName : std::uint8_t {
   delta_star,        ///< three parts between three points become three arms of a star
   star_delta,        ///< three parts at one point become the sides of a delta
   node_elimination,  ///< four or more parts at one point become a mesh
+  batteries,         ///< batteries of one chain act as one
 };
 
 }  // namespace ohmfold

@@ -20,8 +20,9 @@ namespace ohmfold {
 /// What a part is to the rules in the case at hand.
 enum class ElementKind : std::uint8_t {
   resistor,
-  battery,  ///< ideal voltage with its internal resistance in series
-  port,     ///< no part at all: marks the two points between which a resistance is asked
+  battery,         ///< ideal voltage with its internal resistance in series
+  port,            ///< no part at all: marks the two points between which a resistance is asked
+  current_source,  ///< an ideal source of current, which runs through it from first to second point
   // joins its two points
   wire,
   closed_switch,
@@ -31,6 +32,7 @@ enum class ElementKind : std::uint8_t {
   open_switch,
   voltmeter,
   taken_out,
+  switched_off,  ///< an ideal source of current while other sources are looked at by themselves
 };
 
 [[nodiscard]] constexpr bool is_wire(ElementKind kind) {
@@ -39,8 +41,14 @@ enum class ElementKind : std::uint8_t {
 [[nodiscard]] constexpr bool is_gap(ElementKind kind) {
   return kind >= ElementKind::open_switch;
 }
-/// Something that drives a current: a battery, or the test source at a port.
+/// Something that drives a current: a battery, a source of current, or the test source at a port.
 [[nodiscard]] constexpr bool is_source(ElementKind kind) {
+  return kind == ElementKind::battery || kind == ElementKind::port ||
+         kind == ElementKind::current_source;
+}
+/// Is its voltage the potential of its second point less that of the first? For all others it is
+/// first less second.
+[[nodiscard]] constexpr bool counts_rise(ElementKind kind) {
   return kind == ElementKind::battery || kind == ElementKind::port;
 }
 
@@ -71,20 +79,35 @@ enum class Formula : std::uint8_t {
   mesh_side    ///< the product of the two arms that it replaces times the sum of all 1/R
 };
 
+/// How the points that an edit merges belong together.
+enum class Merging : std::uint8_t {
+  together,  ///< all of them become one point
+  by_twos    ///< the first two become one point, the next two one, and so on
+};
+
 /// Where an edit is valid: for whatever is joined to the kept points, or only for the sources in
 /// place.
 enum class Scope : std::uint8_t { everywhere, as_seen_by_the_source };
 
 /// One change of a network, and the way back. Parts in `removes` stand in the order of the chain
-/// for a series edit (from adds[0].from to adds[0].to), otherwise in file order.
+/// for a series edit (from adds[0].from to adds[0].to), otherwise in file order. Where batteries
+/// of one chain become one, the first removed gives its place to it, and `merges` holds the two
+/// ends of each other one in the direction of the battery that comes.
 struct Edit {
   std::vector<PartId> removes;
   std::vector<NewPart> adds;
-  std::vector<PointId> merges;   ///< become one point, the one with the smallest id
+  std::vector<PointId> merges;  ///< become one point each, the one with the smallest id
+  Merging merging = Merging::together;
   std::uint32_t new_points = 0;  ///< come first, with ids from Network::point_count() upwards
   Formula formula = Formula::none;
   Scope scope = Scope::everywhere;
   std::array<Law, 2> back{Law::zero_current, Law::zero_voltage};
+};
+
+/// What an ideal source of current drives.
+struct CurrentSourceData {
+  PartId part;
+  Current current;
 };
 
 /// A battery's data, kept beside the flat arrays since there are few.
@@ -106,6 +129,8 @@ class Network {
   PartId add(ElementKind kind, PointId from, PointId to, const Ratio& resistance = Ratio());
   PartId add_battery(PointId negative, PointId positive, const Voltage& emf,
                      const Resistance& internal);
+
+  PartId add_current_source(PointId from, PointId to, const Current& current);
 
   /// --- asking -------------------------------------------------------------------------------
   [[nodiscard]] std::size_t point_count() const { return points_.size(); }
@@ -132,6 +157,12 @@ class Network {
   /// Requires a battery.
   [[nodiscard]] const BatteryData& battery(PartId part) const;
   [[nodiscard]] const std::vector<BatteryData>& batteries() const { return batteries_; }
+
+  /// Requires a source of current.
+  [[nodiscard]] const Current& driven_current(PartId part) const;
+  [[nodiscard]] const std::vector<CurrentSourceData>& current_sources() const {
+    return current_sources_;
+  }
 
   /// The point that stands for `point` after merging.
   [[nodiscard]] PointId representative(PointId point) const { return merged_into_[point.index]; }
@@ -240,6 +271,7 @@ class Network {
   };
   PairTable pairs_;
   std::vector<BatteryData> batteries_;
+  std::vector<CurrentSourceData> current_sources_;
   std::size_t alive_count_ = 0;
 };
 

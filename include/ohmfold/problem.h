@@ -3,7 +3,8 @@
 // Sign conventions, for the whole program: the current of a part is positive from its first point
 // to its second, its voltage is the potential of the first less that of the second. A battery is
 // written from its negative to its positive terminal: its current is positive out of the positive
-// terminal, its voltage is that between its terminals, plus less minus.
+// terminal, its voltage is that between its terminals, plus less minus. The power of a part is what
+// it takes up, that of a battery or a source of current what it delivers.
 #pragma once
 
 #include <cstdint>
@@ -27,7 +28,8 @@ enum class PartKind : std::uint8_t {
   wire,
   knife_switch,
   ammeter,
-  voltmeter
+  voltmeter,
+  current_source
 };
 
 /// "resistor", "switch", …: the keyword of the circuit language.
@@ -38,7 +40,8 @@ struct Part {
       name;  ///< unique; a wire without a name in the file gets one that no name can be ("wire 3")
   PartKind kind = PartKind::resistor;
   PointId from, to;  ///< for a battery: negative, positive terminal
-  Number value;      ///< ohm for resistor and lamp, volt for battery, otherwise 0
+  Number value;      ///< ohm for resistor and lamp, volt for battery, ampere for a source of
+                     ///< current, otherwise 0
   Number internal;   ///< ohm, battery only; 0: ideal
   Span where;        ///< its name in the file
 };
@@ -49,7 +52,7 @@ enum class SettingKind : std::uint8_t { open, closed, removed, shorted, value };
 struct Setting {
   PartId part;
   SettingKind kind = SettingKind::open;
-  Number value;  ///< with SettingKind::value: ohm, or volt for a battery
+  Number value;  ///< with SettingKind::value: in the unit of the part's own value
 };
 
 /// One way that the circuit is set. Every switch has a setting in every case.
@@ -66,11 +69,12 @@ struct VoltageBetween { PointId from, to; };
 struct PotentialAt { PointId point; };
 struct PowerIn { PartId part; };
 struct ResistanceBetween { PointId from, to; };
-struct ResistanceSeenBy { PartId battery; };
+struct ResistanceSeenBy { PartId battery; };  ///< or a source of current
+struct TheveninBetween { PointId from, to; };
 // clang-format on
 
 using Question = std::variant<CurrentThrough, VoltageAcross, VoltageBetween, PotentialAt, PowerIn,
-                              ResistanceBetween, ResistanceSeenBy>;
+                              ResistanceBetween, ResistanceSeenBy, TheveninBetween>;
 
 /// A symbol of the file. It stands for a positive number of ohms, volts or amperes: with `r` in
 /// ohm, the value `2 r` is 2 r ohm.

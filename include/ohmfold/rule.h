@@ -23,9 +23,10 @@ struct Frontier {
 /// Everything, as a first look.
 [[nodiscard]] Frontier whole(const Network& network);
 
-/// The order in which rules are tried: a tier is used up before the next one begins.
-/// Those of `transform` are applied only where solve/ways.h chooses to.
-enum class Tier : std::uint8_t { clean_up, combine, transform };
+/// The order in which rules are tried: the clean-up is used up before anything is combined, and
+/// before each stage of combining the sources are. Those of `transform` are applied only where
+/// solve/ways.h chooses to.
+enum class Tier : std::uint8_t { clean_up, combine, sources, transform };
 
 struct Rule {
   RuleName name;

@@ -28,9 +28,10 @@ struct Step {
   /// ids that count up from `makes`. Otherwise empty.
   std::span<const NewPart> adds;
   std::uint32_t new_points = 0;     ///< points that come, with the next free ids
-  std::span<const PointId> merges;  ///< points that become one
-  PointId first, second;            ///< between which points (see Place)
-  std::span<const Fact> why;        ///< what judge recorded
+  std::span<const PointId> merges;  ///< points that become one, as `merging` says
+  Merging merging{};
+  PointId first, second;      ///< between which points (see Place)
+  std::span<const Fact> why;  ///< what judge recorded
   Formula formula{};
   Scope scope{};
   std::array<Law, 2> back{};
@@ -55,6 +56,7 @@ class StepLog {
     PointId first, second;
     PartId makes;
     RuleName rule;
+    Merging merging;
     Formula formula;
     Scope scope;
     std::array<Law, 2> back;
@@ -117,7 +119,7 @@ struct Reduction {
   Network end;    ///< after the last step; knows every part that ever was
   StepLog steps;
   Stop stop = Stop::no_source;
-  PartId source;             ///< the battery or port that it is seen from; none for several
+  PartId source;             ///< the source or port that it is seen from; none for several
   PartId root;               ///< with Stop::reduced: the one part that is left
   std::vector<PartId> left;  ///< living parts at the end, sources included
   Choice choice;             ///< how it went on where series and parallel stopped
@@ -134,6 +136,7 @@ enum class Undetermined : std::uint8_t {
   taken_out,   ///< the case took this part out of the circuit
   too_long,    ///< the network is so large that finding this value exactly is beyond the budget
   beyond_method,  ///< series and parallel do not suffice, and nothing else was allowed
+  unlimited,      ///< no resistance limits the current
 };
 
 /// A quantity, or the reason why there is none.
@@ -174,11 +177,19 @@ struct NodeResult {
   Reading potential;
 };
 
+/// What a circuit is to whatever is joined to two of its points: a battery of the open-circuit
+/// voltage, positive at the first point, in series with a resistance.
+struct Thevenin {
+  Reading voltage, resistance;
+  Reading short_circuit_current;  ///< through a wire from the first point to the second
+};
+
 struct Answer {
   Question question;
-  Reading value;
+  Reading value;  ///< for a Thevenin equivalent: its voltage
   /// The reduction that shows it, where that is not the main one: index into CaseTrace::further.
   std::optional<std::size_t> shown_by;
+  std::optional<Thevenin> thevenin = {};  ///< where it is asked for
 };
 
 enum class CheckLaw : std::uint8_t {
@@ -189,7 +200,8 @@ enum class CheckLaw : std::uint8_t {
   power,
   node_voltage,
   resistance,
-  elimination  ///< each equation of the node elimination follows as said, and holds
+  elimination,  ///< each equation of the node elimination follows as said, and holds
+  short_circuit
 };
 
 /// One check that was made. In a large network one entry stands for all places of its law.
@@ -212,17 +224,33 @@ struct Caution {
   Quantity value;
 };
 
+enum class RemarkKind : std::uint8_t {
+  battery_charged,  ///< current runs into its positive terminal: it takes up power
+  battery_idle      ///< it is one of several sources and delivers nothing
+};
+
+/// Something worth saying about a result that is no warning.
+struct Remark {
+  RemarkKind kind{};
+  PartId part;
+  Quantity value;  ///< the size of its current
+};
+
 enum class ContradictionKind : std::uint8_t {
-  battery_shorted,    ///< an ideal battery whose terminals an ideal wire joins
-  batteries_disagree  ///< ideal batteries (and wires) form a loop whose voltages do not sum to zero
+  battery_shorted,     ///< an ideal battery whose terminals an ideal wire joins
+  batteries_disagree,  ///< ideal batteries (and wires) form a loop whose voltages do not sum to
+                       ///< zero
+  current_blocked      ///< what sources of current bring into a piece of the circuit has no way out
 };
 
 /// A circuit that no currents and voltages can satisfy.
 struct Contradiction {
   ContradictionKind kind{};
-  std::vector<PartId> loop;     ///< the ideal parts that form the loop, the battery first
-  std::vector<PointId> points;  ///< the points it runs through
+  std::vector<PartId> loop;     ///< the ideal parts that form the loop, the battery first; with
+                                ///< current_blocked the sources of current that end on the piece
+  std::vector<PointId> points;  ///< the points it runs through, or the piece's
   Voltage remainder;            ///< what the voltages round the loop leave over
+  Current surplus;              ///< what flows into the piece and not out of it
 };
 
 /// What kind of network a case is.
@@ -233,6 +261,8 @@ enum class Kind : std::uint8_t {
   no_source,
   open_circuit
 };
+
+struct Share;
 
 struct CaseTrace {
   std::string name;
@@ -256,6 +286,17 @@ struct CaseTrace {
   std::vector<Check> checks;
   std::vector<Caution> cautions;
   NodeElimination elimination;  ///< where node-voltage analysis found main.left
+  std::vector<Remark> remarks;
+  /// Where superposition was used: what each source does alone. Currents and voltages above are
+  /// their sums.
+  std::vector<Share> shares;
+};
+
+/// One source (or the batteries of one chain) alone, the others replaced by their internal
+/// resistance: ideal batteries by a wire, sources of current by a gap.
+struct Share {
+  std::vector<PartId> sources;  ///< those that stay, parts of the file
+  CaseTrace alone;              ///< solved and checked like any other case, without answers
 };
 
 struct Trace {

@@ -125,9 +125,7 @@ class PairLister {
 std::size_t plain_steps(const StepLog& steps) {
   std::size_t count = 0;
   while (count < steps.size()) {
-    const RuleName name = steps[count].rule;
-    const bool combines = name == RuleName::series || name == RuleName::parallel;
-    if (!combines && rule(name).tier != Tier::clean_up) break;
+    if (rule(steps[count].rule).tier == Tier::transform) break;
     ++count;
   }
   return count;

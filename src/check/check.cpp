@@ -4,6 +4,7 @@
 #include <iterator>
 #include <utility>
 
+#include "check/battery_step.h"
 #include "check/laws.h"
 #include "check/node_elimination.h"
 #include "check/node_voltage.h"
@@ -22,18 +23,43 @@ void append(std::vector<Check>& checks, std::optional<Check> one) {
   if (one) checks.push_back(std::move(*one));
 }
 
-// The network as its battery sees it: a port in the battery's place, every other battery replaced
-// by its internal resistance. Where the source is a port, the network itself.
-Network fed_network(const Network& start, PartId source) {
+// The parts of the start that the source stands for: itself, or the batteries that became one. The
+// first gave its place to it.
+struct Behind {
+  PartId first;
+  std::vector<bool> stands;  // by part
+
+  explicit Behind(const Reduction& reduction)
+      : first(reduction.source), stands(reduction.end.part_count(), false) {
+    stands[first.index] = true;
+    for (std::size_t i = reduction.steps.size(); i-- > 0;) {
+      const Step step = reduction.steps[i];
+      if (!check::is_battery_step(step) || !stands[step.makes.index]) continue;
+      if (step.makes == first) first = step.takes.front();
+      for (const PartId part : step.takes) stands[part.index] = true;
+    }
+  }
+};
+
+// The network as its source sees it: a port in the source's place, every other battery replaced by
+// its internal resistance and every other source of current by a gap. The internal resistances of
+// batteries that became one belong to the source. Where the source is a port, the network itself.
+Network fed_network(const Reduction& reduction) {
+  const Network& start = reduction.start;
+  const Behind behind(reduction);
   Network network(start.point_count());
   for (std::uint32_t i = 0; i < start.part_count(); ++i) {
     const PartId part{i};
     const PointId from = start.from(part);
     const PointId to = start.to(part);
-    if (start.kind(part) != ElementKind::battery) {
-      network.add(start.kind(part), from, to, start.resistance(part));
-    } else if (part == source) {
+    if (part == behind.first) {
       network.add(ElementKind::port, from, to);
+    } else if (behind.stands[i]) {
+      network.add(ElementKind::wire, from, to);
+    } else if (start.kind(part) == ElementKind::current_source) {
+      network.add(ElementKind::switched_off, from, to);
+    } else if (start.kind(part) != ElementKind::battery) {
+      network.add(start.kind(part), from, to, start.resistance(part));
     } else if (start.battery(part).internal.is_zero()) {
       network.add(ElementKind::wire, from, to);
     } else {
@@ -54,16 +80,25 @@ void check_ground(const Problem& problem, const CaseTrace& results, std::vector<
   }
 }
 
+void check_short_circuits(const CaseTrace& results, std::vector<Check>& checks) {
+  for (const Answer& answer : results.answers) {
+    const auto* asked = std::get_if<TheveninBetween>(&answer.question);
+    if (asked == nullptr || !answer.thevenin) continue;
+    append(checks, check_short_circuit(results.main.start, asked->from, asked->to,
+                                       answer.thevenin->short_circuit_current));
+  }
+}
+
 void check_resistances(const CaseTrace& results, std::vector<Check>& checks) {
   if (results.equivalent && results.main.source.exists()) {
-    append(checks, check_resistance(fed_network(results.main.start, results.main.source),
-                                    *results.equivalent));
+    append(checks, check_resistance(fed_network(results.main), *results.equivalent));
   }
   for (const Answer& answer : results.answers) {
     if (!answer.shown_by || *answer.shown_by >= results.further.size()) continue;
     const Reduction& shown = results.further[*answer.shown_by];
     if (!shown.source.exists()) continue;
-    append(checks, check_resistance(fed_network(shown.start, shown.source), answer.value));
+    const Reading& reading = answer.thevenin ? answer.thevenin->resistance : answer.value;
+    append(checks, check_resistance(fed_network(shown), reading));
   }
 }
 
@@ -79,6 +114,7 @@ std::vector<Check> check_case(const Problem& problem, const CaseTrace& results) 
     check_ground(problem, results, checks);
     append(checks, check_node_voltages(results.main.start, results));
     append(checks, check_elimination(results));
+    check_short_circuits(results, checks);
   }
   check_resistances(results, checks);
   return checks;

@@ -83,9 +83,9 @@ std::vector<Excerpt::Piece> Excerpt::pieces(std::span<const PointId> merges) con
     if (cluster->second != terminal[i]) piece.wire_between = true;
   }
   for (const Part& part : parts_) {
-    if (part.kind != ElementKind::battery) continue;
+    if (!is_source(part.kind)) continue;
     const auto at = number.find(joined.find(part.from));
-    if (at != number.end()) pieces[at->second].has_battery = true;
+    if (at != number.end()) pieces[at->second].has_source = true;
   }
   for (Piece& piece : pieces) {
     std::sort(piece.terminals.begin(), piece.terminals.end());

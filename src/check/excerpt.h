@@ -23,7 +23,7 @@ class Excerpt {
   /// to it: its terminals. Points that `merges` makes one are one terminal, the first of them.
   struct Piece {
     std::vector<std::uint32_t> terminals;
-    bool has_battery = false;
+    bool has_source = false;
     bool wire_between = false;  ///< ideal wires alone join two of its terminals
   };
 

@@ -43,6 +43,9 @@ class FlowCheck {
       if (current) currents[part.index] = *current;
       if (!current && wiring_.is_open[part.index]) unknown.push_back(part);
     }
+    for (const PartId part : wiring_.drives) {
+      currents[part.index] = stated(flow_.current, part.index).value_or(zero_);
+    }
     return settle_currents(field_, network_, unknown, std::move(currents));
   }
 
@@ -58,13 +61,15 @@ class FlowCheck {
   void check_currents() {
     std::vector<Value> out(network_.point_count(), zero_);
     std::vector<std::string> faults(network_.point_count());
-    for (const PartId part : wiring_.conducting) {
-      Value& at_from = out[network_.from(part).index];
-      at_from = field_.add(at_from, currents_[part.index]);
-      Value& at_to = out[network_.to(part).index];
-      at_to = field_.subtract(at_to, currents_[part.index]);
-      const std::string fault = fault_in_current(part);
-      if (!fault.empty()) faults[network_.from(part).index] = fault;
+    for (const auto* parts : {&wiring_.conducting, &wiring_.drives}) {
+      for (const PartId part : *parts) {
+        Value& at_from = out[network_.from(part).index];
+        at_from = field_.add(at_from, currents_[part.index]);
+        Value& at_to = out[network_.to(part).index];
+        at_to = field_.subtract(at_to, currents_[part.index]);
+        const std::string fault = fault_in_current(part);
+        if (!fault.empty()) faults[network_.from(part).index] = fault;
+      }
     }
     std::vector<PointId> used;
     for (std::uint32_t i = 0; i < out.size(); ++i) {
@@ -113,10 +118,12 @@ class FlowCheck {
                                                          : field_.subtract(above, drop(up));
     }
     std::vector<PartId> closing = wiring_.forest.chords;
-    for (const PartId gap : wiring_.gaps) {
-      if (stated(flow_.voltage, gap.index) &&
-          wiring_.forest.joined(network_.from(gap), network_.to(gap))) {
-        closing.push_back(gap);
+    for (const auto* parts : {&wiring_.gaps, &wiring_.drives}) {
+      for (const PartId part : *parts) {
+        if (stated(flow_.voltage, part.index) &&
+            wiring_.forest.joined(network_.from(part), network_.to(part))) {
+          closing.push_back(part);
+        }
       }
     }
     Check all = new_check(CheckLaw::voltage, closing.size());
@@ -163,7 +170,8 @@ class FlowCheck {
   }
 
   void check_ohm() {
-    Check all = new_check(CheckLaw::ohm, wiring_.conducting.size() + wiring_.gaps.size());
+    Check all = new_check(CheckLaw::ohm,
+                          wiring_.conducting.size() + wiring_.gaps.size() + wiring_.drives.size());
     for (const PartId part : wiring_.conducting) {
       const auto voltage = stated(flow_.voltage, part.index);
       if (!voltage) {
@@ -175,7 +183,10 @@ class FlowCheck {
       fail(all, off("voltage of " + name_of(part), field_.subtract(*voltage, meant), "V",
                     field_.text(meant) + " V"));
     }
-    for (const PartId gap : wiring_.gaps) check_gap(gap, all);
+    for (const PartId gap : wiring_.gaps) check_own_current(gap, zero_, all);
+    for (const PartId drive : wiring_.drives) {
+      check_own_current(drive, field_.from(network_.driven_current(drive).number), all);
+    }
     checks_.push_back(std::move(all));
   }
 
@@ -191,9 +202,13 @@ class FlowCheck {
     return field_.subtract(field_.from(battery.emf.number), lost);
   }
 
-  void check_gap(PartId gap, Check& all) const {
+  // A gap and a source of current have their current by themselves, and any voltage.
+  void check_own_current(PartId gap, const Value& meant, Check& all) const {
     const Value current = stated(flow_.current, gap.index).value_or(zero_);
-    if (current != zero_) fail(all, off("current of " + name_of(gap), current, "A", "0 A"));
+    if (current != meant) {
+      fail(all, off("current of " + name_of(gap), field_.subtract(current, meant), "A",
+                    field_.text(meant) + " A"));
+    }
     const bool joined = wiring_.forest.joined(network_.from(gap), network_.to(gap));
     const bool has_voltage = stated(flow_.voltage, gap.index).has_value();
     if (has_voltage && !joined) {
@@ -218,6 +233,15 @@ class FlowCheck {
       if (is_battery) delivered = field_.add(delivered, power);
       if (!flow_.power.empty()) check_stated_power(part, power, all);
     }
+    for (const PartId part : wiring_.drives) {
+      // Against the root of each piece: what flows in must flow out, so the roots cancel.
+      const Value rise =
+          field_.subtract(heights_[network_.to(part).index], heights_[network_.from(part).index]);
+      const Value power = field_.multiply(rise, currents_[part.index]);
+      rest = field_.add(rest, power);
+      delivered = field_.add(delivered, power);
+      if (!flow_.power.empty()) check_driven_power(part, power, all);
+    }
     if (rest != zero_) {
       fail(all, off("power delivered less power taken up", rest, "W",
                     field_.text(delivered) + " W delivered"));
@@ -235,6 +259,19 @@ class FlowCheck {
     if (!power || !is_fixed || *power == meant) return;
     fail(all, off("power of " + name_of(part), field_.subtract(*power, meant), "W",
                   field_.text(meant) + " W"));
+  }
+
+  // The power of a source of current is known where its voltage is.
+  void check_driven_power(PartId part, const Value& meant, Check& all) const {
+    const auto power = stated(flow_.power, part.index);
+    const bool joined = wiring_.forest.joined(network_.from(part), network_.to(part));
+    if (power.has_value() != joined) {
+      fail(all, "the power of " + name_of(part) +
+                    (joined ? " is missing" : " is stated, though nothing fixes it"));
+    } else if (power && *power != meant) {
+      fail(all, off("power of " + name_of(part), field_.subtract(*power, meant), "W",
+                    field_.text(meant) + " W"));
+    }
   }
 
   const Field& field_;

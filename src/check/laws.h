@@ -22,7 +22,8 @@ namespace ohmfold {
 ///   - voltage law for potentials, in one entry without a loop: potentials are stated for the
 ///     points of one connected piece, all of them, and differ by the voltages between;
 ///   - Ohm's law, in one entry: V = I R for resistors, V = E - I r for batteries, V = 0 for wires,
-///     I = 0 for gaps;
+///     I = 0 for gaps, the given current for
+///     sources of current;
 ///   - power, in one entry: P = V I for each part, and what batteries deliver others take up.
 /// A law with more than `most_single` points or loops has one entry for all of them. By size,
 /// numbers are exact while their sums take about a second at most, and modulo three random primes

@@ -29,9 +29,11 @@ struct Unknowns {
     DisjointSets joined(network.point_count());
     for (std::uint32_t i = 0; i < network.part_count(); ++i) {
       const PartId part{i};
-      if (!is_living(network, part) || is_gap(network.kind(part))) continue;
+      const ElementKind kind = network.kind(part);
+      if (!is_living(network, part) || is_gap(kind)) continue;
+      if (kind == ElementKind::current_source) continue;
       joined.join(network.from(part).index, network.to(part).index);
-      if (is_wire(network.kind(part))) wired.join(network.from(part).index, network.to(part).index);
+      if (is_wire(kind)) wired.join(network.from(part).index, network.to(part).index);
     }
     // Wires and the batteries that do not close a loop with those before them.
     DisjointSets ideal = wired;
@@ -79,6 +81,10 @@ class Equations {
       if (!is_living(network, part)) continue;
       if (network.kind(part) == ElementKind::resistor) {
         add_conductance(part, Number(1) / network.resistance(part).lowest_terms(), Number(0));
+      } else if (network.kind(part) == ElementKind::current_source) {
+        const GiNaC::numeric current = to_ginac(network.driven_current(part).number);
+        inject(network.from(part), -current);
+        inject(network.to(part), current);
       } else if (network.kind(part) == ElementKind::battery) {
         const BatteryData& battery = network.battery(part);
         if (battery.internal.is_zero()) continue;
@@ -90,7 +96,7 @@ class Equations {
     }
   }
 
-  void inject(PointId point, int ampere) {
+  void inject(PointId point, const GiNaC::numeric& ampere) {
     const std::uint32_t row = unknowns_.of_point[point.index];
     if (row != kGround) right_(row, 0) += ampere;
   }

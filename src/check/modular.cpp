@@ -41,6 +41,8 @@ Flow<PrimeField> flow_of(const ModularSolution& solution, const Network& start,
     if (!wiring.is_open[part.index]) flow.current[part.index] = solution.current[part.index];
     flow.voltage[part.index] = solution.voltage[part.index];
   }
+  for (const PartId drive : wiring.drives)
+    flow.current[drive.index] = solution.current[drive.index];
   for (const PartId gap : wiring.gaps) flow.current[gap.index] = solution.current[gap.index];
   return flow;
 }

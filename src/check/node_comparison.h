@@ -32,6 +32,11 @@ class FlowComparison {
       compare_current(part, currents[part.index]);
       compare_voltage(part);
     }
+    for (const PartId drive : wiring_.drives) {
+      compare("current of " + name_of(drive), stated(flow_.current, drive.index),
+              currents[drive.index], "A");
+      compare_voltage(drive);
+    }
     for (const PartId gap : wiring_.gaps) {
       compare("current of " + name_of(gap), stated(flow_.current, gap.index), zero_, "A");
       compare_voltage(gap);

@@ -95,6 +95,11 @@ std::optional<std::vector<typename Field::Value>> node_potentials(
     equations.inject(first, field.subtract(zero, current));
     equations.inject(second, current);
   }
+  for (const PartId drive : wiring.drives) {
+    const Value current = field.from(network.driven_current(drive).number);
+    equations.inject(ideal.component[network.from(drive).index], field.subtract(zero, current));
+    equations.inject(ideal.component[network.to(drive).index], current);
+  }
   if (injection) {
     equations.inject(ideal.component[injection->in.index], one);
     equations.inject(ideal.component[injection->out.index], field.subtract(zero, one));
@@ -117,6 +122,9 @@ std::vector<typename Field::Value> branch_currents(
     const auto drop = field.subtract(potential[network.from(branch.part).index],
                                      potential[network.to(branch.part).index]);
     currents[branch.part.index] = field.multiply(branch.conductance, field.add(drop, branch.emf));
+  }
+  for (const PartId drive : wiring.drives) {
+    currents[drive.index] = field.from(network.driven_current(drive).number);
   }
   return settle_currents(field, network, wiring.ideal, std::move(currents));
 }

@@ -67,7 +67,9 @@ check::Injection port_of(const Network& network) {
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
     const PartId part{i};
     if (!network.is_alive(part)) continue;
-    ensure(network.kind(part) != ElementKind::battery, "a resistance asked for with a battery in");
+    ensure(network.kind(part) != ElementKind::battery &&
+               network.kind(part) != ElementKind::current_source,
+           "a resistance asked for with a source in");
     if (network.kind(part) == ElementKind::port) return {network.from(part), network.to(part)};
   }
   throw InternalError("a resistance asked for without a port");
@@ -102,6 +104,30 @@ std::optional<Check> check_node_voltages(const Network& start, const CaseTrace& 
                               const auto flow = check::state_flow(field, results, start);
                               return check::compare_flow(field, start, wiring, flow, potential);
                             });
+}
+
+std::optional<Check> check_short_circuit(const Network& start, PointId first, PointId second,
+                                         const Reading& reading, check::Method method) {
+  if (!reading.value) return std::nullopt;
+  Network network = start;
+  const PartId wire = network.add(ElementKind::wire, first, second);
+  const check::Wiring wiring(network);
+  Check check{CheckLaw::short_circuit, true, 0, {}, {}, 1, 0, {}};
+  if (wiring.is_open[wire.index]) {
+    check::fail(check, "current of a wire put in: stated, though ideal parts form a loop");
+    return check;
+  }
+  return compare_potentials(
+      network, wiring, std::nullopt, method, [&](const auto& field, const auto& potential) {
+        const auto meant = check::branch_currents(field, network, wiring, potential)[wire.index];
+        const auto rest = field.subtract(field.from(reading.value->number), meant);
+        if (rest == field.from(Number(0))) return check;
+        Check failed = check;
+        check::fail(failed, "current of a wire from " + check::name_of(first) + " to " +
+                                check::name_of(second) + ": off by " + field.text(rest) +
+                                " A, compared with " + field.text(meant) + " A");
+        return failed;
+      });
 }
 
 std::optional<Check> check_resistance(const Network& network, const Reading& reading,

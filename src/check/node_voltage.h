@@ -32,10 +32,17 @@ inline constexpr std::size_t kMostCore = 1500;
 [[nodiscard]] std::optional<Check> check_node_voltages(
     const Network& start, const CaseTrace& results, check::Method method = check::Method::by_size);
 
+/// Compares the current that a wire from `first` to `second` would carry in `start` with `reading`,
+/// by node-voltage analysis with the wire put in. Nothing where none is stated, or where the
+/// network is too entangled.
+[[nodiscard]] std::optional<Check> check_short_circuit(
+    const Network& start, PointId first, PointId second, const Reading& reading,
+    check::Method method = check::Method::by_size);
+
 /// Compares the resistance between the two points of the port in `network` with `reading`: 1 A is
 /// fed through the node equations. Where no path joins the points, the reading has to say so
 /// (no_path). Nothing where the reading is too long to be stated, or the network too entangled.
-/// Requires a port and no batteries.
+/// Requires a port and no other sources.
 [[nodiscard]] std::optional<Check> check_resistance(const Network& network, const Reading& reading,
                                                     check::Method method = check::Method::by_size);
 

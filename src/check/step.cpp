@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "check/battery_step.h"
 #include "check/elimination.h"
 #include "check/excerpt.h"
 #include "check/rationals.h"
@@ -39,9 +40,12 @@ StepFinding check_merges(const Network& before, const Excerpt& excerpt, const St
   return {};
 }
 
-StepFinding check_sources(const Excerpt& excerpt) {
+StepFinding check_sources(const Network& before, const Excerpt& excerpt) {
   for (const Excerpt::Part& part : excerpt.parts()) {
     if (part.kind == ElementKind::port) return failed(name_of(part.id) + " is a port, and taken");
+    if (part.kind == ElementKind::current_source && !before.driven_current(part.id).is_zero()) {
+      return failed(name_of(part.id) + " drives a current, and is taken");
+    }
   }
   const PartId battery = excerpt.driving_battery();
   if (!battery.exists()) return {};
@@ -103,7 +107,7 @@ StepFinding check_replaced(const Excerpt& excerpt, const std::vector<Excerpt::Pi
                   name_of(made.to) + ", which the parts taken did not");
   }
   const Excerpt::Piece& piece = links.front();
-  if (piece.has_battery) return failed("a source is taken together with parts that are combined");
+  if (piece.has_source) return failed("a source is taken together with parts that are combined");
   if (links.size() > 1 || piece.terminals.size() > 2 || piece.wire_between) {
     return failed("the parts taken conduct between more than two points, or without resistance");
   }
@@ -122,7 +126,8 @@ StepFinding check_structure(const Network& before, const Step& step,
   const std::string fault = fault_in_parts(before, step.takes);
   if (!fault.empty()) return failed(fault);
   const Excerpt excerpt(before, step.takes);
-  for (const StepFinding& finding : {check_merges(before, excerpt, step), check_sources(excerpt)}) {
+  for (const StepFinding& finding :
+       {check_merges(before, excerpt, step), check_sources(before, excerpt)}) {
     if (!finding.holds) return finding;
   }
   if (as_seen(step)) return check_equal(before, excerpt, step, made);
@@ -136,6 +141,7 @@ StepFinding check_structure(const Network& before, const Step& step,
 
 StepFinding check_step(const Network& before, const Step& step,
                        const std::optional<NewPart>& made) {
+  if (is_battery_step(step)) return check_battery_step(before, step);
   StepFinding finding = check_structure(before, step, made);
   if (!finding.holds) return finding;
   const Rationals field;

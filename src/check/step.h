@@ -6,7 +6,8 @@
 // and ports among them) are joined. The step is right where
 //   1. points become one only along ideal wires that are taken, or because they are at the same
 //      potential (5);
-//   2. no port is taken, and no battery that lies on a closed path of taken parts;
+//   2. no port is taken, no battery that lies on a closed path of taken parts, and no source that
+//      drives a current;
 //   3. a part is made: the taken parts have two terminals, hold no source, and the conductance
 //      between the terminals, all other points eliminated, is that of the part made; where several
 //      parts are made, the same for each two of any number of terminals (step_replacement.h); or
@@ -17,6 +18,7 @@
 //   5. Equal potentials are those of the network before the step, driven by its one source through
 //      resistors alone, and only of a step that says it is valid as seen by the source
 //      (step_potentials.h).
+// Batteries of one chain that become one are another matter: see battery_step.h.
 // What touches the rest in one point at most carries no current in or out by the same law, and none
 // inside by (2).
 #pragma once

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cstdint>
 
+#include "check/battery_step.h"
 #include "check/rationals.h"
 #include "check/report.h"
 #include "check/step.h"
@@ -52,6 +53,8 @@ class Residues {
     for (const NewPart& part : step.adds) residue_.push_back(field_.from(part.resistance));
     return finding;
   }
+  /// A battery has come: it has no resistance to compare.
+  void pass_battery() { residue_.push_back(field_.from(Number(0))); }
 
   StepFinding compare(const Network& before, const Step& step, const NewPart& made, bool is_known) {
     const auto had = check::conductance_taken(field_, before, step, made, values());
@@ -74,6 +77,7 @@ class LogCheck {
   }
 
   StepFinding check(const Step& step) {
+    if (check::is_battery_step(step)) return check_batteries(step);
     std::optional<NewPart> made;
     bool is_known = true;
     if (step.makes.exists() && !step.adds.empty()) {
@@ -91,6 +95,16 @@ class LogCheck {
     if (!step.adds.empty() && finding.holds) finding = compare_several(step);
     if (!finding.equal.empty() && finding.holds) finding = compare_potentials(finding.equal);
     if (finding.holds) finding = advance(step, made);
+    if (finding.holds && step.number == reduction_.steps.size()) finding = compare_ends();
+    return finding;
+  }
+
+  // Few and short as their values are, they are compared exactly whatever the size of the rest.
+  StepFinding check_batteries(const Step& step) {
+    StepFinding finding = check::check_battery_step(now_, step);
+    if (!finding.holds) return finding;
+    finding = advance(step, std::nullopt);
+    for (Residues& residues : residues_) residues.pass_battery();
     if (finding.holds && step.number == reduction_.steps.size()) finding = compare_ends();
     return finding;
   }
@@ -157,6 +171,7 @@ class LogCheck {
     edit.merges.assign(step.merges.begin(), step.merges.end());
     edit.new_points = step.new_points;
     edit.adds.assign(step.adds.begin(), step.adds.end());
+    edit.merging = step.merging;
     if (made) {
       edit.adds.push_back(*made);
       if (made->resistance.is_zero()) edit.adds.front().resistance = Ratio(Number(1));

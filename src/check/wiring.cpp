@@ -8,6 +8,10 @@ Wiring::Wiring(const Network& network) {
     const PartId part{i};
     const ElementKind kind = network.kind(part);
     if (!network.is_alive(part) || kind == ElementKind::port) continue;
+    if (kind == ElementKind::current_source) {
+      drives.push_back(part);
+      continue;
+    }
     (is_gap(kind) ? gaps : conducting).push_back(part);
     if (is_ideal(network, part)) ideal.push_back(part);
   }
@@ -16,6 +20,10 @@ Wiring::Wiring(const Network& network) {
   for (const PartId part : conducting) {
     if (network.kind(part) != ElementKind::battery) continue;
     is_powered[forest.component[network.from(part).index]] = true;
+  }
+  for (const PartId part : drives) {
+    is_powered[forest.component[network.from(part).index]] = true;
+    is_powered[forest.component[network.to(part).index]] = true;
   }
   is_open = on_loops(network, span_forest(network, ideal));
 }

@@ -10,13 +10,14 @@ namespace ohmfold::check {
 
 /// The structure that all laws of a network as the case sets it need.
 struct Wiring {
-  std::vector<PartId> conducting;  ///< all living parts but gaps and ports
+  std::vector<PartId> conducting;  ///< all living parts but gaps, sources of current and ports
   std::vector<PartId> gaps;
-  SpanningForest forest;      ///< of the conducting parts
-  std::vector<PartId> ideal;  ///< those that conduct without resistance: wires and ideal batteries
+  std::vector<PartId> drives;  ///< sources of current
+  SpanningForest forest;       ///< of the conducting parts
+  std::vector<PartId> ideal;   ///< those that conduct without resistance: wires and ideal batteries
   /// By PartId: any current may circulate, since the part lies on a closed path of ideal parts.
   std::vector<bool> is_open;
-  /// By component of the forest: does a battery lie in it?
+  /// By component of the forest: does a battery lie in it, or a source of current end on it?
   std::vector<bool> is_powered;
 
   explicit Wiring(const Network& network);

@@ -14,6 +14,8 @@ std::string_view word(ElementKind kind) {
       return "battery";
     case ElementKind::port:
       return "port";
+    case ElementKind::current_source:
+      return "current-source";
     case ElementKind::wire:
       return "wire";
     case ElementKind::closed_switch:
@@ -28,6 +30,8 @@ std::string_view word(ElementKind kind) {
       return "voltmeter";
     case ElementKind::taken_out:
       return "taken-out";
+    case ElementKind::switched_off:
+      return "switched-off";
   }
   return "";
 }
@@ -46,6 +50,8 @@ std::string Network::dump() const {
     line += ' ' + std::to_string(from(part).index) + '-' + std::to_string(to(part).index);
     if (kind(part) == ElementKind::resistor)
       line += ' ' + resistance(part).lowest_terms().to_string();
+    if (kind(part) == ElementKind::current_source)
+      line += ' ' + driven_current(part).number.to_string();
     if (kind(part) == ElementKind::battery) {
       const BatteryData& data = battery(part);
       line += ' ' + data.emf.number.to_string() + '/' + data.internal.number.to_string();

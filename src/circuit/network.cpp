@@ -51,6 +51,21 @@ const BatteryData& Network::battery(PartId part) const {
   return *at;
 }
 
+PartId Network::add_current_source(PointId from, PointId to, const Current& current) {
+  const PartId part = add(ElementKind::current_source, from, to);
+  current_sources_.push_back({part, current});
+  return part;
+}
+
+const Current& Network::driven_current(PartId part) const {
+  // As for batteries.
+  const auto at =
+      std::lower_bound(current_sources_.begin(), current_sources_.end(), part,
+                       [](const CurrentSourceData& s, PartId id) { return s.part < id; });
+  ensure(at != current_sources_.end() && at->part == part, "no source of current by this id");
+  return at->current;
+}
+
 void Network::link_half(std::uint32_t half) {
   PartRecord& part = parts_[half / 2];
   const std::uint32_t which = half % 2;
@@ -144,17 +159,26 @@ PartId Network::commit(const Edit& edit) {
     unlink(part);
     parts_[part.index].alive = false;
   }
-  if (edit.merges.size() > 1) merge(edit.merges);
+  if (edit.merging == Merging::by_twos) {
+    for (std::size_t i = 0; i + 1 < edit.merges.size(); i += 2) {
+      const PointId one = representative(edit.merges[i]);
+      const PointId two = representative(edit.merges[i + 1]);
+      if (one != two) merge({one, two});
+    }
+  } else if (edit.merges.size() > 1) {
+    merge(edit.merges);
+  }
   for (std::uint32_t i = 0; i < edit.new_points; ++i) {
     merged_into_.push_back(PointId{static_cast<std::uint32_t>(points_.size())});
     points_.emplace_back();
   }
   PartId first;
   for (const NewPart& part : edit.adds) {
-    const PartId id =
-        part.kind == ElementKind::battery
-            ? add_battery(part.from, part.to, part.emf, {part.resistance.lowest_terms()})
-            : add(part.kind, part.from, part.to, part.resistance);
+    const PointId from = representative(part.from);
+    const PointId to = representative(part.to);
+    const PartId id = part.kind == ElementKind::battery
+                          ? add_battery(from, to, part.emf, {part.resistance.lowest_terms()})
+                          : add(part.kind, from, to, part.resistance);
     if (!first.exists()) first = id;
   }
   return first;

@@ -24,6 +24,8 @@ std::string_view keyword(PartKind kind) {
       return "ammeter";
     case PartKind::voltmeter:
       return "voltmeter";
+    case PartKind::current_source:
+      return "source";
   }
   throw InternalError("a kind of part without a keyword");
 }
@@ -90,6 +92,9 @@ std::string to_string(const Question& question, const Problem& problem) {
     }
     std::string operator()(const ResistanceSeenBy& asked) const {
       return "resistance seen by " + problem.part(asked.battery).name;
+    }
+    std::string operator()(const TheveninBetween& asked) const {
+      return "thevenin between " + problem.point(asked.from) + " and " + problem.point(asked.to);
     }
   };
   return std::visit(Words{problem}, question);

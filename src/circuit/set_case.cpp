@@ -9,8 +9,8 @@
 namespace ohmfold {
 namespace {
 
-// What becomes of the batteries.
-enum class Batteries { as_stated, lifted_out, replaced_by_internal };
+// What becomes of a battery or a source of current.
+enum class Source { as_stated, lifted_out, replaced_by_internal };
 
 class Setter {
  public:
@@ -20,11 +20,12 @@ class Setter {
     for (const Setting& one : setting.settings) settings_[one.part.index] = &one;
   }
 
-  Network run(Batteries batteries, PartId lifted = {}) {
+  // `becomes(PartId)` says what becomes of a source.
+  template <class Becomes>
+  Network run(Becomes becomes) {
     for (std::uint32_t i = 0; i < problem_.parts.size(); ++i) {
       const PartId id{i};
-      const bool lift = batteries == Batteries::lifted_out || id == lifted;
-      add(problem_.parts[i], setting_of(id), lift, batteries == Batteries::as_stated);
+      add(problem_.parts[i], setting_of(id), becomes(id));
     }
     return std::move(network_);
   }
@@ -35,7 +36,7 @@ class Setter {
     return at == settings_.end() ? nullptr : at->second;
   }
 
-  void add(const Part& part, const Setting* setting, bool lift, bool as_stated) {
+  void add(const Part& part, const Setting* setting, Source source) {
     if (setting != nullptr && setting->kind == SettingKind::removed) {
       network_.add(ElementKind::taken_out, part.from, part.to);
       return;
@@ -52,7 +53,10 @@ class Setter {
         add_resistor(part, value);
         return;
       case PartKind::battery:
-        add_battery(part, value, lift, as_stated);
+        add_battery(part, value, source);
+        return;
+      case PartKind::current_source:
+        add_current_source(part, value, source);
         return;
       case PartKind::wire:
         network_.add(ElementKind::wire, part.from, part.to);
@@ -80,13 +84,31 @@ class Setter {
     }
   }
 
-  void add_battery(const Part& part, const Number& volt, bool lift, bool as_stated) {
-    if (lift) {
-      network_.add(ElementKind::taken_out, part.from, part.to);
-    } else if (as_stated) {
-      network_.add_battery(part.from, part.to, Voltage{volt}, Resistance{part.internal});
-    } else {
-      add_resistor(part, part.internal);
+  void add_battery(const Part& part, const Number& volt, Source source) {
+    switch (source) {
+      case Source::as_stated:
+        network_.add_battery(part.from, part.to, Voltage{volt}, Resistance{part.internal});
+        return;
+      case Source::lifted_out:
+        network_.add(ElementKind::taken_out, part.from, part.to);
+        return;
+      case Source::replaced_by_internal:
+        add_resistor(part, part.internal);
+        return;
+    }
+  }
+
+  void add_current_source(const Part& part, const Number& ampere, Source source) {
+    switch (source) {
+      case Source::as_stated:
+        network_.add_current_source(part.from, part.to, Current{ampere});
+        return;
+      case Source::lifted_out:
+        network_.add(ElementKind::taken_out, part.from, part.to);
+        return;
+      case Source::replaced_by_internal:
+        network_.add(ElementKind::switched_off, part.from, part.to);
+        return;
     }
   }
 
@@ -98,21 +120,38 @@ class Setter {
 }  // namespace
 
 Network set_case(const Problem& problem, const Case& setting) {
-  return Setter(problem, setting).run(Batteries::as_stated);
+  return Setter(problem, setting).run([](PartId) { return Source::as_stated; });
 }
 
 Network resistors_between(const Problem& problem, const Case& setting, PointId first,
                           PointId second) {
-  Network network = Setter(problem, setting).run(Batteries::lifted_out);
+  Network network = Setter(problem, setting).run([](PartId) { return Source::lifted_out; });
   network.add(ElementKind::port, first, second);
   return network;
 }
 
-Network seen_by(const Problem& problem, const Case& setting, PartId battery) {
-  Network network = Setter(problem, setting).run(Batteries::replaced_by_internal, battery);
-  const Part& part = problem.part(battery);
+Network seen_by(const Problem& problem, const Case& setting, PartId source) {
+  Network network = Setter(problem, setting).run([&](PartId id) {
+    return id == source ? Source::lifted_out : Source::replaced_by_internal;
+  });
+  const Part& part = problem.part(source);
   network.add(ElementKind::port, part.to, part.from);
   return network;
+}
+
+Network seen_from(const Problem& problem, const Case& setting, PointId first, PointId second) {
+  Network network =
+      Setter(problem, setting).run([](PartId) { return Source::replaced_by_internal; });
+  network.add(ElementKind::port, first, second);
+  return network;
+}
+
+Network with_sources(const Problem& problem, const Case& setting,
+                     const std::vector<PartId>& sources) {
+  return Setter(problem, setting).run([&](PartId id) {
+    const bool stays = std::find(sources.begin(), sources.end(), id) != sources.end();
+    return stays ? Source::as_stated : Source::replaced_by_internal;
+  });
 }
 
 PointId ground_of(const Problem& problem) {

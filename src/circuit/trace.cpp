@@ -38,7 +38,7 @@ void StepLog::append(RuleName rule, std::uint32_t stage, const Place& place, con
                      PartId makes, const std::vector<Fact>& why) {
   records_.push_back({size_of(takes_.size()), size_of(merges_.size()), size_of(why_.size()),
                       size_of(adds_.size()), stage, edit.new_points, place.first, place.second,
-                      makes, rule, edit.formula, edit.scope, edit.back});
+                      makes, rule, edit.merging, edit.formula, edit.scope, edit.back});
   takes_.insert(takes_.end(), edit.removes.begin(), edit.removes.end());
   merges_.insert(merges_.end(), edit.merges.begin(), edit.merges.end());
   why_.insert(why_.end(), why.begin(), why.end());
@@ -52,19 +52,13 @@ Step StepLog::operator[](std::size_t index) const {
   const std::size_t merges_end = last ? merges_.size() : records_[index + 1].merges_begin;
   const std::size_t why_end = last ? why_.size() : records_[index + 1].why_begin;
   const std::size_t adds_end = last ? adds_.size() : records_[index + 1].adds_begin;
-  return {index + 1,
-          at.stage,
-          at.rule,
-          between(takes_, at.takes_begin, takes_end),
-          at.makes,
-          between(adds_, at.adds_begin, adds_end),
-          at.new_points,
-          between(merges_, at.merges_begin, merges_end),
-          at.first,
-          at.second,
-          between(why_, at.why_begin, why_end),
-          at.formula,
-          at.scope,
+  return {index + 1,     at.stage,
+          at.rule,       between(takes_, at.takes_begin, takes_end),
+          at.makes,      between(adds_, at.adds_begin, adds_end),
+          at.new_points, between(merges_, at.merges_begin, merges_end),
+          at.merging,    at.first,
+          at.second,     between(why_, at.why_begin, why_end),
+          at.formula,    at.scope,
           at.back};
 }
 
@@ -88,6 +82,7 @@ Network replay(const Reduction& reduction, std::size_t steps) {
     Edit edit;
     edit.removes.assign(step.takes.begin(), step.takes.end());
     edit.merges.assign(step.merges.begin(), step.merges.end());
+    edit.merging = step.merging;
     edit.new_points = step.new_points;
     edit.adds.assign(step.adds.begin(), step.adds.end());
     if (step.makes.exists() && step.adds.empty()) {

@@ -85,7 +85,7 @@ bool check_kind(Draft& draft, const DraftSetting& setting, const Part& part) {
       return false;
     case SettingKind::value:
       if (part.kind == PartKind::resistor || part.kind == PartKind::lamp ||
-          part.kind == PartKind::battery) {
+          part.kind == PartKind::battery || part.kind == PartKind::current_source) {
         return true;
       }
       report_wrong_kind(draft, setting, part, "it has no value", "");
@@ -97,8 +97,7 @@ bool check_kind(Draft& draft, const DraftSetting& setting, const Part& part) {
 /// The value of the setting in the unit of its part, or nothing and an error.
 std::optional<Number> value_of(Draft& draft, const DraftSetting& setting, const Part& part) {
   LineReader line(setting.value);
-  std::optional<Number> value =
-      expect_value(line, draft, part.kind == PartKind::battery ? Unit::volt : Unit::ohm);
+  std::optional<Number> value = expect_value(line, draft, unit_of_value(part.kind));
   if (value) line.expect_end();
   for (const Diagnostic& warning : line.warnings()) draft.findings.add(warning);
   if (!line.error()) return value;

@@ -19,7 +19,7 @@ struct Statement {
   bool names_parts;  ///< brings names of parts and points into being
 };
 
-constexpr std::array<Statement, 15> kStatements{{
+constexpr std::array<Statement, 16> kStatements{{
     {"resistor", read_part<PartKind::resistor>, true},
     {"battery", read_part<PartKind::battery>, true},
     {"lamp", read_part<PartKind::lamp>, true},
@@ -27,6 +27,7 @@ constexpr std::array<Statement, 15> kStatements{{
     {"switch", read_part<PartKind::knife_switch>, true},
     {"ammeter", read_part<PartKind::ammeter>, true},
     {"voltmeter", read_part<PartKind::voltmeter>, true},
+    {"source", read_part<PartKind::current_source>, true},
     {"title", read_title, false},
     {"text", read_text, false},
     {"case", read_case, false},
@@ -38,7 +39,7 @@ constexpr std::array<Statement, 15> kStatements{{
 }};
 
 /// Statements of the language that this version does not have.
-constexpr std::array<std::string_view, 2> kLaterStatements{"given", "source"};
+constexpr std::array<std::string_view, 1> kLaterStatements{"given"};
 
 const Statement* statement_named(const Token& word) {
   for (const Statement& statement : kStatements) {

@@ -31,8 +31,12 @@ enum class Asked : std::uint8_t {
   potential_at,
   power_in,
   resistance_between,
-  resistance_seen_by
+  resistance_seen_by,
+  thevenin_between
 };
+
+/// Does it name points rather than parts?
+[[nodiscard]] bool asks_of_points(Asked asked);
 
 struct DraftQuestion {
   Asked asked{};
@@ -92,6 +96,9 @@ struct Draft {
               std::vector<std::string> arguments, std::string remedy = {},
               std::optional<Span> other = {});
 };
+
+/// The unit in which the value of such a part is written.
+[[nodiscard]] Unit unit_of_value(PartKind kind);
 
 // Statements. Each reads one line after its keyword and adds to the draft only what is right.
 

@@ -39,7 +39,7 @@ void warn_of_part_as_value(LineReader& line, const Draft& draft, const Token& va
 }
 
 bool expect_values(LineReader& line, Draft& draft, Part& part) {
-  const Unit unit = part.kind == PartKind::battery ? Unit::volt : Unit::ohm;
+  const Unit unit = unit_of_value(part.kind);
   if (!line.expect_sign("=")) return false;
   const Token first = line.peek();
   std::optional<Number> value = expect_value(line, draft, unit);
@@ -77,10 +77,11 @@ bool expect_part_name(LineReader& line, Draft& draft, Part& part, std::string_vi
   return false;
 }
 
-/// A part with both ends on one point carries nothing; a battery so would be a contradiction.
+/// A part with both ends on one point carries nothing; a battery so would be a contradiction, and a
+/// source would drive its current round itself.
 bool check_ends(LineReader& line, const Part& part, const Token& from, const Token& to) {
   if (from.text != to.text) return true;
-  if (part.kind == PartKind::battery) {
+  if (part.kind == PartKind::battery || part.kind == PartKind::current_source) {
     line.fail(DiagnosticKind::same_two_points, to.where, {with_kind(part), word(to)},
               "its terminals need two points");
     return false;
@@ -91,10 +92,16 @@ bool check_ends(LineReader& line, const Part& part, const Token& from, const Tok
 }
 
 bool has_value(PartKind kind) {
-  return kind == PartKind::battery || kind == PartKind::resistor || kind == PartKind::lamp;
+  return kind == PartKind::battery || kind == PartKind::resistor || kind == PartKind::lamp ||
+         kind == PartKind::current_source;
 }
 
 }  // namespace
+
+Unit unit_of_value(PartKind kind) {
+  if (kind == PartKind::battery) return Unit::volt;
+  return kind == PartKind::current_source ? Unit::ampere : Unit::ohm;
+}
 
 template <PartKind kKind>
 void read_part(LineReader& line, Draft& draft) {
@@ -129,6 +136,7 @@ template void read_part<PartKind::wire>(LineReader&, Draft&);
 template void read_part<PartKind::knife_switch>(LineReader&, Draft&);
 template void read_part<PartKind::ammeter>(LineReader&, Draft&);
 template void read_part<PartKind::voltmeter>(LineReader&, Draft&);
+template void read_part<PartKind::current_source>(LineReader&, Draft&);
 
 std::string with_kind(const Part& part) {
   const std::string kind(keyword(part.kind));

@@ -17,7 +17,7 @@ struct Form {
   std::string_view quantity, before_first, before_second;
 };
 
-constexpr std::array<Form, 7> kForms{{
+constexpr std::array<Form, 8> kForms{{
     {Asked::current_through, "current", "through", ""},
     {Asked::voltage_across, "voltage", "across", ""},
     {Asked::voltage_between, "voltage", "from", "to"},
@@ -25,21 +25,18 @@ constexpr std::array<Form, 7> kForms{{
     {Asked::power_in, "power", "in", ""},
     {Asked::resistance_between, "resistance", "between", "and"},
     {Asked::resistance_seen_by, "resistance", "seen", ""},
+    {Asked::thevenin_between, "thevenin", "between", "and"},
 }};
 
-constexpr std::array<std::string_view, 5> kQuantities{"current", "voltage", "potential", "power",
-                                                      "resistance"};
+constexpr std::array<std::string_view, 6> kQuantities{"current", "voltage",    "potential",
+                                                      "power",   "resistance", "thevenin"};
 /// Questions that this version cannot answer, by their first word.
-constexpr std::array<std::string_view, 3> kLaterQuestions{"thevenin", "norton", "maximum"};
-
-bool asks_of_points(Asked asked) {
-  return asked == Asked::voltage_between || asked == Asked::potential_at ||
-         asked == Asked::resistance_between;
-}
+constexpr std::array<std::string_view, 2> kLaterQuestions{"norton", "maximum"};
 
 /// A quantity that no form begins with: a question of a later version, or a slip.
 void fail_unknown_quantity(LineReader& line, const Token& quantity) {
-  constexpr std::string_view kChoices = "current, voltage, potential, power or resistance";
+  constexpr std::string_view kChoices =
+      "current, voltage, potential, power, resistance or thevenin";
   const bool later = std::find(kLaterQuestions.begin(), kLaterQuestions.end(), quantity.text) !=
                      kLaterQuestions.end();
   const std::string_view meant = nearest(quantity.text, kQuantities);
@@ -85,10 +82,12 @@ std::optional<Question> question_of_parts(Draft& draft, const DraftQuestion& que
       break;
   }
   const Part& source = draft.problem.part(*part);
-  if (source.kind == PartKind::battery) return ResistanceSeenBy{*part};
+  if (source.kind == PartKind::battery || source.kind == PartKind::current_source) {
+    return ResistanceSeenBy{*part};
+  }
   draft.report(DiagnosticKind::wrong_kind_of_part, Severity::error, question.first.where,
                {"'" + source.name + "'", std::string(keyword(source.kind)),
-                "only a battery sees a resistance"},
+                "only a battery or a source sees a resistance"},
                "find resistance between two points");
   return std::nullopt;
 }
@@ -101,13 +100,24 @@ std::optional<Question> question_of_points(Draft& draft, const DraftQuestion& qu
   const std::optional<PointId> second = find_point(draft, question.second);
   if (!first || !second) return std::nullopt;
   if (question.asked == Asked::voltage_between) return VoltageBetween{*first, *second};
-  if (*first != *second) return ResistanceBetween{*first, *second};
+  const bool thevenin = question.asked == Asked::thevenin_between;
+  if (*first != *second) {
+    if (thevenin) return TheveninBetween{*first, *second};
+    return ResistanceBetween{*first, *second};
+  }
   draft.report(DiagnosticKind::same_two_points, Severity::error, question.second.where,
-               {"the resistance asked for", std::string(question.second.text)}, "name two points");
+               {thevenin ? "the Thevenin equivalent asked for" : "the resistance asked for",
+                std::string(question.second.text)},
+               "name two points");
   return std::nullopt;
 }
 
 }  // namespace
+
+bool asks_of_points(Asked asked) {
+  return asked == Asked::voltage_between || asked == Asked::potential_at ||
+         asked == Asked::resistance_between || asked == Asked::thevenin_between;
+}
 
 void read_question(LineReader& line, Draft& draft) {
   const Form* form = expect_form(line);

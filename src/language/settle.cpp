@@ -48,11 +48,8 @@ std::vector<bool> asked_about(const Draft& draft) {
   std::vector<bool> asked(draft.problem.points.size());
   for (const DraftQuestion& question : draft.questions) {
     for (const Token& name : {question.first, question.second}) {
-      const bool of_points = question.asked == Asked::voltage_between ||
-                             question.asked == Asked::potential_at ||
-                             question.asked == Asked::resistance_between;
       const std::optional<std::uint32_t> point = draft.points.find(name.text);
-      if (of_points && point) asked[*point] = true;
+      if (asks_of_points(question.asked) && point) asked[*point] = true;
     }
   }
   return asked;
@@ -111,9 +108,10 @@ void settle_whole(Draft& draft) {
     return;
   }
   warn_of_lonely_points(draft);
-  const bool has_battery = std::any_of(
-      parts.begin(), parts.end(), [](const Part& part) { return part.kind == PartKind::battery; });
-  if (!has_battery && draft.questions.empty()) {
+  const bool has_source = std::any_of(parts.begin(), parts.end(), [](const Part& part) {
+    return part.kind == PartKind::battery || part.kind == PartKind::current_source;
+  });
+  if (!has_source && draft.questions.empty()) {
     draft.report(DiagnosticKind::nothing_to_find, Severity::warning, {}, {});
   }
 }

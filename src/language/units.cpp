@@ -78,8 +78,8 @@ std::string_view quantity_in(Unit unit) {
 }
 
 std::string unit_remedy(std::string_view word, Unit wanted) {
-  constexpr std::array<std::string_view, 8> kUsual{"ohm",  "kohm", "Mohm", "mohm",
-                                                   "volt", "V",    "from", "internal"};
+  constexpr std::array<std::string_view, 9> kUsual{"ohm", "kohm", "Mohm",     "mohm",  "volt",
+                                                   "V",   "from", "internal", "ampere"};
   const bool has_digit = word.find_first_of("0123456789") != std::string_view::npos;
   if (has_digit && wanted != Unit::ohm) return "letter codes such as 4k7 are for resistances";
   if (has_digit) return "the letters of codes such as 4k7 are R, k or K, M, G, L and T";
@@ -87,7 +87,8 @@ std::string unit_remedy(std::string_view word, Unit wanted) {
   if (singular.ends_with('s')) singular.remove_suffix(1);
   const std::string_view meant = nearest(singular, kUsual);
   if (meant.empty()) return {};
-  return std::string("did you mean '").append(meant == "volt" ? "V" : meant).append("'?");
+  const std::string_view unit = meant == "volt" ? "V" : meant == "ampere" ? "A" : meant;
+  return std::string("did you mean '").append(unit).append("'?");
 }
 
 }  // namespace ohmfold

@@ -138,7 +138,7 @@ class ValueReader {
            {word, std::string(quantity_in(*wanted_)), right});
       return std::nullopt;
     }
-    if (!parsed->unit && wanted_ == Unit::volt) {
+    if (!parsed->unit && wanted_ != Unit::ohm) {
       fail(DiagnosticKind::prefix_without_unit, unit.where, {word, right});
       return std::nullopt;
     }

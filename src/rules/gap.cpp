@@ -17,6 +17,9 @@ Verdict judge(const Network& network, const Place& place) {
       case ElementKind::taken_out:
         verdict.facts.emplace_back(IsTakenOut{part});
         break;
+      case ElementKind::switched_off:
+        verdict.facts.emplace_back(IsSwitchedOff{part});
+        break;
       default:
         return {false, {IsNotAGap{part}}};
     }

@@ -27,5 +27,8 @@ namespace ohmfold {
 [[nodiscard]] Rule star_delta_rule();
 /// A star of four resistors or more becomes a mesh: Rab = Ra Rb (1/Ra + 1/Rb + …).
 [[nodiscard]] Rule node_elimination_rule();
+/// Batteries of one chain, resistors between them or not, carry one current: E = Ea + Eb − …, r =
+/// ra + rb + …
+[[nodiscard]] Rule battery_chain_rule();
 
 }  // namespace ohmfold

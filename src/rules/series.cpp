@@ -1,6 +1,7 @@
 // Resistors in series: a chain with nothing else joined between its parts carries one current.
 #include <algorithm>
 
+#include "rules/chain.h"
 #include "rules/combined.h"
 #include "rules/rules.h"
 #include "rules/visited.h"
@@ -10,55 +11,6 @@ namespace {
 
 bool is_resistor(const Network& network, PartId part) {
   return network.kind(part) == ElementKind::resistor;
-}
-
-// The part beyond `part` at `point`, if exactly two ends are joined there and both are of
-// resistors.
-PartId next_in_chain(const Network& network, PartId part, PointId point) {
-  PartId next;
-  if (network.degree(point) != 2) return next;
-  network.for_each_at(point, [&](PartId other) {
-    if (other != part && is_resistor(network, other)) next = other;
-  });
-  return next;
-}
-
-// A chain from end to end: parts in order, and the points between which it lies.
-struct Chain {
-  std::vector<PartId> parts;
-  PointId first, second;
-  bool closes = false;  // it comes back to the part where it began
-};
-
-// Walks from `part` through `point` as far as the chain goes; appends the parts passed and returns
-// the point where it ends.
-PointId walk(const Network& network, PartId part, PointId point, std::vector<PartId>& passed) {
-  const PartId start = part;
-  for (PartId next = next_in_chain(network, part, point); next.exists() && next != start;
-       next = next_in_chain(network, part, point)) {
-    passed.push_back(next);
-    point = network.across(next, point);
-    part = next;
-  }
-  return point;
-}
-
-// The maximal chain through `part`, a resistor.
-Chain chain_through(const Network& network, PartId part) {
-  Chain chain;
-  chain.parts.reserve(4);
-  chain.first = walk(network, part, network.from(part), chain.parts);
-  std::reverse(chain.parts.begin(), chain.parts.end());
-  chain.parts.push_back(part);
-  if (chain.parts.size() > 1 && chain.first == network.to(part) &&
-      next_in_chain(network, part, network.to(part)).exists()) {
-    chain.closes = true;
-    chain.second = chain.first;
-    return chain;
-  }
-  chain.second = walk(network, part, network.to(part), chain.parts);
-  chain.closes = chain.first == chain.second;
-  return chain;
 }
 
 // Turned so that its first part in file order runs along it.
@@ -155,7 +107,7 @@ Verdict judge(const Network& network, const Place& place) {
   for (const PartId part : place.parts) {
     if (!is_resistor(network, part)) return {false, {NotAResistor{part}}};
   }
-  const Chain chain = chain_through(network, place.parts.front());
+  const Chain chain = chain_through(network, place.parts.front(), is_resistor);
   Visited in_chain(chain.parts.size());
   for (const PartId part : chain.parts) in_chain.insert(part.index);
   for (std::size_t i = 1; i < place.parts.size(); ++i) {
@@ -180,9 +132,10 @@ std::vector<Place> find(const Network& network, const Frontier& frontier) {
     if (network.degree(point) != 2) continue;
     PartId part;
     network.for_each_at(point, [&](PartId other) { part = other; });
-    if (!is_resistor(network, part) || !next_in_chain(network, part, point).exists()) continue;
+    if (!is_resistor(network, part) || !next_in_chain(network, part, point, is_resistor).exists())
+      continue;
     if (!visited.insert(part.index)) continue;
-    Chain chain = chain_through(network, part);
+    Chain chain = chain_through(network, part, is_resistor);
     for (const PartId each : chain.parts) visited.insert(each.index);
     if (chain.closes) continue;
     orient(network, chain);
@@ -193,7 +146,8 @@ std::vector<Place> find(const Network& network, const Frontier& frontier) {
 
 Edit apply(const Network& network, Place place) {
   if (!is_listed_chain(network, place)) {
-    Chain stretch = stretch_of(network, chain_through(network, place.parts.front()), place);
+    Chain stretch =
+        stretch_of(network, chain_through(network, place.parts.front(), is_resistor), place);
     place = {std::move(stretch.parts), stretch.first, stretch.second};
   }
   return combined(network, std::move(place.parts), place.first, place.second, Formula::sum);

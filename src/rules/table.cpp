@@ -23,9 +23,9 @@ Frontier whole(const Network& network) {
 
 const std::vector<Rule>& all_rules() {
   static const std::vector<Rule> table = {
-      gap_rule(),        ideal_wire_rule(),      shorted_rule(),          dead_end_rule(),
-      series_rule(),     parallel_rule(),        equal_potentials_rule(), delta_star_rule(),
-      star_delta_rule(), node_elimination_rule()};
+      gap_rule(),        ideal_wire_rule(),       shorted_rule(),          dead_end_rule(),
+      series_rule(),     parallel_rule(),         equal_potentials_rule(), delta_star_rule(),
+      star_delta_rule(), node_elimination_rule(), battery_chain_rule()};
   return table;
 }
 

@@ -20,8 +20,9 @@ class Answerer {
   void run() {
     for (const Question& question : questions_of(problem_, result_.complete)) {
       further_.reset();
+      thevenin_.reset();
       Reading value = std::visit([this](const auto& asked) { return find(asked); }, question);
-      result_.answers.push_back({question, std::move(value), further_});
+      result_.answers.push_back({question, std::move(value), further_, std::move(thevenin_)});
     }
   }
 
@@ -42,7 +43,8 @@ class Answerer {
     const ElementKind kind = result_.main.start.kind(asked.part);
     if (is_wire(kind)) return Voltage{};
     const std::optional<Current> current = on_its_path(asked.part);
-    if (!current || is_gap(kind)) return Undetermined::too_long;
+    const bool follows = is_gap(kind) || kind == ElementKind::current_source;
+    if (!current || follows) return Undetermined::too_long;
     if (kind == ElementKind::battery) {
       const BatteryData& data = result_.main.start.battery(asked.part);
       return data.emf - *current * data.internal;
@@ -82,6 +84,28 @@ class Answerer {
     return further(seen_by(problem_, setting_, asked.battery));
   }
 
+  // The open circuit is the circuit as it stands; the resistance has a reduction of its own.
+  Reading find(const TheveninBetween& asked) {
+    Thevenin equivalent;
+    equivalent.voltage = find(VoltageBetween{asked.from, asked.to});
+    equivalent.resistance = further(seen_from(problem_, setting_, asked.from, asked.to));
+    equivalent.short_circuit_current = short_circuit_current(equivalent);
+    thevenin_ = equivalent;
+    return equivalent.voltage;
+  }
+
+  static Reading short_circuit_current(const Thevenin& equivalent) {
+    const auto& voltage = equivalent.voltage.value;
+    const auto& resistance = equivalent.resistance.value;
+    if (!resistance) return equivalent.resistance.why;
+    if (!voltage) return equivalent.voltage.why;
+    if (!resistance->number.is_zero()) {
+      return Current{voltage->number / resistance->number};
+    }
+    // A wire across an ideal battery, or beside another wire.
+    return voltage->number.is_zero() ? Undetermined::ideal_loop : Undetermined::unlimited;
+  }
+
   Reading further(Network network) {
     result_.further.push_back(reduce(std::move(network), options_));
     further_ = result_.further.size() - 1;
@@ -103,6 +127,7 @@ class Answerer {
   CaseTrace& result_;
   std::optional<PathBack> path_;
   std::optional<std::size_t> further_;
+  std::optional<Thevenin> thevenin_;
 };
 
 }  // namespace
@@ -132,7 +157,10 @@ std::vector<Question> questions_of(const Problem& problem, bool complete) {
   if (!problem.questions.empty()) return problem.questions;
   std::vector<Question> questions;
   for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
-    if (problem.parts[i].kind != PartKind::battery) continue;
+    if (problem.parts[i].kind != PartKind::battery &&
+        problem.parts[i].kind != PartKind::current_source) {
+      continue;
+    }
     questions.emplace_back(ResistanceSeenBy{PartId{i}});
     if (!complete) questions.emplace_back(CurrentThrough{PartId{i}});
   }

@@ -63,8 +63,9 @@ std::vector<Caution> cautions_of(const CaseTrace& result) {
     if (kind != ElementKind::battery) continue;
     current.see(branch.part, branch.current);
     const Network& end = result.main.end;
+    // The ends of a battery that went into another have met for another reason.
     const bool ends_meet =
-        end.representative(end.from(branch.part)) == end.representative(end.to(branch.part));
+        end.is_alive(branch.part) && end.from(branch.part) == end.to(branch.part);
     if (ends_meet) shorted.see(branch.part, branch.current);
   }
   voltage.see(PartId{}, widest(result.nodes));

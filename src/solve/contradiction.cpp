@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "solve/blocked_current.h"
 #include "solve/ideal_currents.h"
 
 namespace ohmfold {
@@ -91,7 +92,8 @@ class LoopSearch {
 }  // namespace
 
 std::optional<Contradiction> find_contradiction(const Network& start) {
-  return LoopSearch(start).run();
+  if (auto loop = LoopSearch(start).run()) return loop;
+  return find_blocked_current(start);
 }
 
 }  // namespace ohmfold

@@ -1,33 +1,50 @@
-// The battery's current from the equivalent resistance.
+// The current of the one source that is left, from the equivalent resistance or as given.
 #include "solve/drive.h"
 
 namespace ohmfold {
+namespace {
+
+Resistance fed_resistance(const Reduction& reduction) {
+  if (reduction.stop != Stop::reduced) return {};
+  return {reduction.end.resistance(reduction.root).lowest_terms()};
+}
+
+// Current out of the positive terminal, and the voltage between the terminals.
+void drive_battery(const Reduction& reduction, PartId source, Flow<ExactField>& flow) {
+  const BatteryData& battery = reduction.end.battery(source);
+  Current current;
+  if (reduction.stop != Stop::open) {
+    const Resistance total = battery.internal + fed_resistance(reduction);
+    if (total.is_zero()) {
+      // A battery of 0 V across a wire: the two share any current, as two wires would.
+      flow.open_share[source.index] = true;
+    } else {
+      current = battery.emf / total;
+    }
+  }
+  flow.current[source.index] = current.number;
+  flow.voltage[source.index] = (battery.emf - current * battery.internal).number;
+}
+
+}  // namespace
 
 void drive_left(const Reduction& reduction, Flow<ExactField>& flow) {
   const Network& end = reduction.end;
   for (const PartId source : reduction.left) {
-    if (end.kind(source) != ElementKind::battery) continue;
-    const BatteryData& battery = end.battery(source);
-    Current current;
-    if (reduction.stop != Stop::open) {
-      Resistance total = battery.internal;
-      if (reduction.stop == Stop::reduced) {
-        total += Resistance{end.resistance(reduction.root).lowest_terms()};
-      }
-      if (total.is_zero()) {
-        // A battery of 0 V across a wire: the two share any current, as two wires would.
-        flow.open_share[source.index] = true;
-      } else {
-        current = battery.emf / total;
-      }
+    if (end.kind(source) == ElementKind::battery) {
+      drive_battery(reduction, source, flow);
+    } else if (end.kind(source) == ElementKind::current_source) {
+      flow.current[source.index] = end.driven_current(source).number;
+    } else {
+      continue;
     }
-    const Voltage voltage = battery.emf - current * battery.internal;
-    flow.current[source.index] = current.number;
-    flow.voltage[source.index] = voltage.number;
     if (reduction.stop != Stop::reduced) continue;
+    // What leaves the source at its second point runs on through the one part that is left.
+    const Current current{flow.current[source.index]};
     const bool along = end.from(reduction.root) == end.to(source);
-    flow.current[reduction.root.index] = along ? current.number : -current.number;
-    flow.voltage[reduction.root.index] = along ? voltage.number : -voltage.number;
+    const Current own = along ? current : -current;
+    flow.current[reduction.root.index] = own.number;
+    flow.voltage[reduction.root.index] = (own * fed_resistance(reduction)).number;
   }
 }
 

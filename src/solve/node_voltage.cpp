@@ -30,7 +30,7 @@ class NodeVoltage {
   bool run() {
     std::vector<PartId> ideal;
     for (const PartId part : left_) {
-      if (drive(part).resistance.is_zero()) ideal.push_back(part);
+      if (!drives_current(part) && drive(part).resistance.is_zero()) ideal.push_back(part);
     }
     const IdealForest forest = ideal_forest(network_, ideal);
     number_nodes(forest);
@@ -41,6 +41,11 @@ class NodeVoltage {
   }
 
  private:
+  [[nodiscard]] bool drives_current(PartId part) const {
+    return network_.kind(part) == ElementKind::current_source;
+  }
+
+  // Requires a part that does not drive a given current.
   [[nodiscard]] Drive drive(PartId part) const {
     switch (network_.kind(part)) {
       case ElementKind::battery: {
@@ -103,6 +108,7 @@ class NodeVoltage {
   // Symbols have no digits to lift.
   [[nodiscard]] bool has_symbols() const {
     return std::any_of(left_.begin(), left_.end(), [this](PartId part) {
+      if (drives_current(part)) return network_.driven_current(part).number.is_symbolic();
       const Drive d = drive(part);
       return d.emf.is_symbolic() || d.resistance.is_symbolic();
     });
@@ -111,6 +117,7 @@ class NodeVoltage {
   template <class Equations>
   void join_all(Equations& equations) {
     for (const PartId part : left_) {
+      if (drives_current(part)) continue;
       const Drive d = drive(part);
       if (d.resistance.is_zero()) continue;
       equations.join(node_[network_.from(part).index], node_[network_.to(part).index],
@@ -121,10 +128,16 @@ class NodeVoltage {
   std::vector<Number> brought_currents() {
     std::vector<Number> brought(nodes_);
     for (const PartId part : left_) {
-      const Drive d = drive(part);
-      if (d.resistance.is_zero()) continue;
       const PointId first = network_.from(part);
       const PointId second = network_.to(part);
+      if (drives_current(part)) {
+        const Number& driven = network_.driven_current(part).number;
+        brought[node_[first.index]] -= driven;
+        brought[node_[second.index]] += driven;
+        continue;
+      }
+      const Drive d = drive(part);
+      if (d.resistance.is_zero()) continue;
       const Number driving = offset_[first.index] - offset_[second.index] + d.emf;
       if (driving.is_zero()) continue;
       brought[node_[first.index]] -= driving / d.resistance;
@@ -141,9 +154,13 @@ class NodeVoltage {
   }
 
   void find_flow(PartId part) {
+    if (drives_current(part)) {
+      flow_.current[part.index] = network_.driven_current(part).number;
+      return;
+    }
     const Drive d = drive(part);
     const Number drop = difference(network_.from(part), network_.to(part));
-    flow_.voltage[part.index] = is_source(network_.kind(part)) ? -drop : drop;
+    flow_.voltage[part.index] = counts_rise(network_.kind(part)) ? -drop : drop;
     if (!d.resistance.is_zero()) flow_.current[part.index] = (drop + d.emf) / d.resistance;
   }
 

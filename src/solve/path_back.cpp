@@ -1,11 +1,13 @@
 // Multiplies up the cofactors from a part to the root.
 #include "solve/path_back.h"
 
+#include <algorithm>
 #include <unordered_map>
 
 #include "exact/combine.h"
 #include "ohmfold/error.h"
 #include "ohmfold/solve.h"
+#include "solve/battery_direction.h"
 
 namespace ohmfold {
 namespace {
@@ -13,6 +15,10 @@ namespace {
 constexpr std::uint32_t kNever = UINT32_MAX;
 
 bool runs_along(const Network& end, const Step& step, PartId part) {
+  if (step.rule == RuleName::batteries) {
+    const auto at = std::find(step.takes.begin(), step.takes.end(), part);
+    return battery_runs_along(end, step, static_cast<std::size_t>(at - step.takes.begin()));
+  }
   if (step.rule != RuleName::series) return end.from(part) == step.first;
   PointId at = step.first;
   for (const PartId each : step.takes) {
@@ -82,6 +88,23 @@ cln::cl_I PathBack::cofactor(const Step& step, PartId part) const {
   return cln::exquo(number(step.makes), number(part));
 }
 
+// What the root carries for each k and each unit of its own Q: E / (P0 + r Q0), with the
+// denominators of E and r brought over; of a source of current J / Q0.
+Ratio PathBack::driven() const {
+  const Network& end = reduction_.end;
+  const Ratio& whole = end.resistance(reduction_.root);
+  if (end.kind(reduction_.source) == ElementKind::current_source) {
+    const Number& current = end.driven_current(reduction_.source).number;
+    return {current.numerator(), current.denominator() * whole.q()};
+  }
+  const BatteryData& battery = end.battery(reduction_.source);
+  const Number& emf = battery.emf.number;
+  const Number& internal = battery.internal.number;
+  return {
+      emf.numerator() * internal.denominator(),
+      emf.denominator() * (whole.p() * internal.denominator() + internal.numerator() * whole.q())};
+}
+
 std::optional<Ratio> PathBack::current(PartId part) const {
   const Network& end = reduction_.end;
   cln::cl_I k = 1;
@@ -93,23 +116,17 @@ std::optional<Ratio> PathBack::current(PartId part) const {
       if (is_wire(end.kind(at))) return std::nullopt;
       return Ratio();
     }
-    k = k * cofactor(step, at);
+    if (step.rule != RuleName::batteries) k = k * cofactor(step, at);
     along = along == runs_along(end, step, at);
     at = step.makes;
   }
-  const BatteryData& battery = end.battery(reduction_.source);
-  const Number& emf = battery.emf.number;
-  const Number& internal = battery.internal.number;
+  const Ratio root = driven();
   const Ratio& whole = end.resistance(reduction_.root);
-  // E / (P0/Q0 + r), with the denominators of E and r brought over.
-  const cln::cl_I below =
-      emf.denominator() * (whole.p() * internal.denominator() + internal.numerator() * whole.q());
-  const cln::cl_I above = emf.numerator() * internal.denominator();
-  if (at == reduction_.source) return Ratio(above * whole.q(), below);
+  if (at == reduction_.source) return Ratio(root.p() * whole.q(), root.q());
   // The root carries the battery's current onwards from the positive terminal.
   along = along == (end.from(reduction_.root) == end.to(reduction_.source));
-  const cln::cl_I size = above * k * resistance(part).q();
-  return Ratio(along ? size : -size, below);
+  const cln::cl_I size = root.p() * k * resistance(part).q();
+  return Ratio(along ? size : -size, root.q());
 }
 
 Ratio current_through(const Reduction& reduction, PartId part) {

@@ -10,14 +10,15 @@ namespace ohmfold {
 /// For a reduction that came down to one part.
 ///
 /// With every resistance kept as a pair P/Q that is not in lowest terms, the way back needs no
-/// division: a part carries E k Q / (P0 + r Q0), where P0/Q0 is the whole network, k is 1 for it, k
-/// grows by Q/Qa into each part a of a series step and by P/Pa into each part of a parallel step
-/// (whole numbers, both).
+/// division: a part carries E k Q / (P0 + r Q0), or J k Q / Q0 where a source of current feeds it,
+/// where P0/Q0 is the whole network, k is 1 for it, k grows by Q/Qa into each part a of a series
+/// step and by P/Pa into each part of a parallel step (whole numbers, both).
 class PathBack {
  public:
   /// Requires `leads`; keeps a reference. Cost: one walk over the steps.
   explicit PathBack(const Reduction& reduction);
-  /// Did it come down to one part, seen from a battery, by series and parallel alone?
+  /// Did it come down to one part, seen from a battery or a source of current, by series and
+  /// parallel alone?
   [[nodiscard]] static bool leads(const Reduction& reduction);
 
   /// The current through a part in ampere, not in lowest terms; nothing for an ideal wire, whose
@@ -27,7 +28,7 @@ class PathBack {
 
  private:
   [[nodiscard]] Ratio resistance(PartId part) const;
-  [[nodiscard]] Ratio made_by(const Step& step, PartId part, const Ratio& own) const;
+  [[nodiscard]] Ratio driven() const;
   [[nodiscard]] cln::cl_I cofactor(const Step& step, PartId part) const;
 
   const Reduction& reduction_;

@@ -17,7 +17,8 @@ PotentialWalk walk_potentials(const Network& start, PointId ground) {
       start.for_each_at(point, [&](PartId part) {
         const PointId other = start.across(part, point);
         if (reached[other.index] || is_gap(start.kind(part))) return;
-        if (start.kind(part) == ElementKind::port) return;
+        const ElementKind kind = start.kind(part);
+        if (kind == ElementKind::port || kind == ElementKind::current_source) return;
         reached[other.index] = true;
         walk.points[other.index] = {part, point, piece};
         walk.order.push_back(other);

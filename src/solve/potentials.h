@@ -24,8 +24,8 @@ struct PotentialWalk {
   }
 };
 
-/// Walks over all parts but gaps and ports, breadth first, from the ground, then from the first
-/// point of each further piece. Cost: linear.
+/// Walks over all parts but gaps, sources of current and ports, breadth first, from the ground,
+/// then from the first point of each further piece. Cost: linear.
 [[nodiscard]] PotentialWalk walk_potentials(const Network& start, PointId ground);
 
 /// The potential of every point against the reference of its piece.
@@ -38,9 +38,9 @@ std::vector<typename Field::Value> potentials(const Network& start, const Potent
     if (!reach.by.exists()) continue;
     const auto& voltage = flow.voltage[reach.by.index];
     const auto& before = potential[reach.from.index];
-    // A source's voltage is second less first, that of all other parts first less second.
+    // A battery's voltage is second less first, that of all other parts first less second.
     const bool towards_second = start.from(reach.by) == reach.from;
-    const bool rises = towards_second == is_source(start.kind(reach.by));
+    const bool rises = towards_second == counts_rise(start.kind(reach.by));
     potential[point.index] = rises ? field.add(before, voltage) : field.subtract(before, voltage);
   }
   return potential;

@@ -81,16 +81,26 @@ void Reducer::clean_up() {
 void Reducer::combine() {
   Frontier frontier = whole(network());
   while (true) {
-    std::vector<Candidate> candidates = visible(frontier);
-    if (candidates.empty()) return;
-    ++stage_;
-    next_ = Frontier{};
-    for (std::size_t i = 0; i < candidates.size(); ++i) {
-      look_ahead(candidates, i);
-      apply(*candidates[i].rule, std::move(candidates[i].place));
+    while (make(visible(frontier, Tier::sources))) {
+      // What was to be looked at is so still, beside what came.
+      frontier.parts.insert(frontier.parts.end(), next_.parts.begin(), next_.parts.end());
+      frontier.points.insert(frontier.points.end(), next_.points.begin(), next_.points.end());
     }
+    if (!make(visible(frontier, Tier::combine))) return;
     frontier = std::move(next_);
   }
+}
+
+// One stage. False where there is nothing to make.
+bool Reducer::make(std::vector<Candidate> candidates) {
+  if (candidates.empty()) return false;
+  ++stage_;
+  next_ = Frontier{};
+  for (std::size_t i = 0; i < candidates.size(); ++i) {
+    look_ahead(candidates, i);
+    apply(*candidates[i].rule, std::move(candidates[i].place));
+  }
+  return true;
 }
 
 void Reducer::look_ahead(const std::vector<Candidate>& candidates, std::size_t at) {
@@ -105,14 +115,14 @@ void Reducer::look_ahead(const std::vector<Candidate>& candidates, std::size_t a
 
 // All places of today's drawing, in file order. No two of them share a part: what hangs loose is
 // gone, and a part with a twin has a third part, or a source, at each of its ends.
-std::vector<Reducer::Candidate> Reducer::visible(const Frontier& frontier) const {
+std::vector<Reducer::Candidate> Reducer::visible(const Frontier& frontier, Tier tier) const {
   std::vector<Candidate> candidates;
   const auto add = [&](const Rule& rule, Place place) {
     const PartId earliest = earliest_of(place);
     candidates.push_back({earliest, &rule, std::move(place)});
   };
   for (const Rule& rule : all_rules()) {
-    if (rule.tier != Tier::combine) continue;
+    if (rule.tier != tier) continue;
     for (Place& place : rule.find(network(), frontier)) {
       if (!pairs_) {
         add(rule, std::move(place));
@@ -133,6 +143,9 @@ void Reducer::apply(const Rule& rule, Place place) {
   let_go(edit.removes);
   if (edit.adds.size() == 1) recorded = {{}, network().from(made), network().to(made)};
   result_.steps.append(rule.name, stage_, recorded, edit, made, verdict.facts);
+  for (const PointId point : edit.merges) {
+    next_.points.push_back(network().representative(point));
+  }
   for (std::uint32_t i = 0; i < edit.adds.size(); ++i) {
     const PartId part{made.index + i};
     next_.parts.push_back(part);

@@ -46,8 +46,9 @@ class Reducer {
   [[nodiscard]] static std::vector<Candidate> in_file_order(std::vector<Candidate> candidates);
   void clean_up();
   void combine();
+  [[nodiscard]] bool make(std::vector<Candidate> candidates);
   void look_ahead(const std::vector<Candidate>& candidates, std::size_t at);
-  [[nodiscard]] std::vector<Candidate> visible(const Frontier& frontier) const;
+  [[nodiscard]] std::vector<Candidate> visible(const Frontier& frontier, Tier tier) const;
   void apply(const Rule& rule, Place place);
   void let_go(const std::vector<PartId>& taken);
   [[nodiscard]] Left left() const;

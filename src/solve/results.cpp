@@ -34,6 +34,28 @@ class Results {
     return std::move(points_);
   }
 
+  // What the sources do together, where `flow_` holds the sums of what each does alone.
+  PointPotentials run_superposed() {
+    for (std::uint32_t i = 0; i < problem_.parts.size(); ++i) {
+      const PartId part{i};
+      const ElementKind kind = start_.kind(part);
+      if (is_gap(kind)) continue;
+      if (kind == ElementKind::current_source) {
+        tell_of(Law::given_current, Subject::current, part);
+        continue;
+      }
+      if (flow_.open_share[i]) {
+        tell(Law::not_determined, Subject::current, Undetermined::ideal_loop).part = part;
+      } else {
+        tell_of(Law::superposition, Subject::current, part);
+      }
+      if (!is_wire(kind)) tell_of(Law::superposition, Subject::voltage, part);
+    }
+    find_potentials();
+    fill_branches();
+    return std::move(points_);
+  }
+
   PointPotentials run_without_source() {
     find_potentials();
     fill_branches();
@@ -67,7 +89,11 @@ class Results {
       case Stop::reduced:
         tell_of_source(main.source, Law::source, {main.root});
         tell_of(Law::same_current, Subject::current, main.root, {main.source});
-        tell_of(Law::same_voltage, Subject::voltage, main.root, {main.source});
+        if (main_kind(main.source) == ElementKind::current_source) {
+          tell_of(Law::ohm_voltage, Subject::voltage, main.root, {main.root});
+        } else {
+          tell_of(Law::same_voltage, Subject::voltage, main.root, {main.source});
+        }
         return;
       case Stop::short_circuit:
         tell_of_source(main.source, Law::source, {});
@@ -85,6 +111,9 @@ class Results {
   }
 
   void tell_of_source(PartId source, Law law, std::vector<PartId> from) {
+    if (main_kind(source) == ElementKind::current_source) {
+      tell_of(Law::given_current, Subject::current, source);
+    }
     if (main_kind(source) != ElementKind::battery) return;
     if (flow_.open_share[source.index]) {
       tell(Law::not_determined, Subject::current, Undetermined::ideal_loop).part = source;
@@ -96,6 +125,10 @@ class Results {
 
   void tell_of_node_voltages() {
     for (const PartId part : result_.main.left) {
+      if (main_kind(part) == ElementKind::current_source) {
+        tell_of(Law::given_current, Subject::current, part);
+        continue;
+      }
       const bool battery = main_kind(part) == ElementKind::battery;
       tell_of(Law::node_voltage, Subject::voltage, part);
       if (flow_.open_share[part.index]) {
@@ -111,11 +144,18 @@ class Results {
   void tell_of_step(Law law, PartId part, const Step& step) {
     const bool current = law == Law::same_current || law == Law::ohm_current ||
                          law == Law::zero_current || law == Law::sides_at_end;
+    // The voltage of a source of current follows from the potentials.
+    if (!current && main_kind(part) == ElementKind::current_source) return;
     std::vector<PartId> from;
     if (law == Law::two_arms || law == Law::sides_at_end) from = made_at_ends(part, step);
     if (law == Law::same_current || law == Law::same_voltage) from.push_back(step.makes);
     if (law == Law::ohm_current || law == Law::ohm_voltage) from.push_back(part);
-    tell_of(law, current ? Subject::current : Subject::voltage, part, std::move(from));
+    if (law == Law::terminal) from.push_back(part);
+    if (current && flow_.open_share[part.index]) {
+      tell(Law::not_determined, Subject::current, Undetermined::ideal_loop).part = part;
+    } else {
+      tell_of(law, current ? Subject::current : Subject::voltage, part, std::move(from));
+    }
     result_.returns.back().step = step.number;
   }
 
@@ -190,6 +230,8 @@ class Results {
         branch.current = branch.voltage = branch.power = Undetermined::taken_out;
       } else if (is_gap(start_.kind(part))) {
         fill_gap(branch);
+      } else if (start_.kind(part) == ElementKind::current_source) {
+        fill_current_source(branch);
       } else {
         fill_conductor(branch);
       }
@@ -205,6 +247,27 @@ class Results {
     tell(law, Subject::voltage, branch.voltage).part = branch.part;
   }
 
+  // Its voltage is what the others make it; it delivers power where the current comes out at the
+  // higher potential.
+  void fill_current_source(BranchResult& branch) {
+    const Current current = start_.driven_current(branch.part);
+    branch.current = current;
+    branch.voltage = points_.between(start_.from(branch.part), start_.to(branch.part));
+    const bool known = branch.voltage.value.has_value();
+    const Law law = known ? Law::voltage_loop : Law::not_determined;
+    tell(law, Subject::voltage, branch.voltage).part = branch.part;
+    branch.power = branch.voltage;
+    if (!known) return;
+    branch.power = -Voltage{branch.voltage.value->number} * current;
+    tell_of_power(branch);
+  }
+
+  void tell_of_power(const BranchResult& branch) {
+    Return& one = tell(Law::power, Subject::power, branch.power);
+    one.part = branch.part;
+    one.from.push_back(branch.part);
+  }
+
   void fill_conductor(BranchResult& branch) {
     const Current current{flow_.current[branch.part.index]};
     const Voltage voltage{flow_.voltage[branch.part.index]};
@@ -216,10 +279,7 @@ class Results {
       return;
     }
     branch.current = current;
-    if (is_wire(start_.kind(branch.part))) return;
-    Return& one = tell(Law::power, Subject::power, branch.power);
-    one.part = branch.part;
-    one.from.push_back(branch.part);
+    if (!is_wire(start_.kind(branch.part))) tell_of_power(branch);
   }
 
   const Problem& problem_;
@@ -233,6 +293,11 @@ class Results {
 
 PointPotentials fill_in_results(const Problem& problem, Flow<ExactField>& flow, CaseTrace& result) {
   return Results(problem, flow, result).run();
+}
+
+PointPotentials fill_in_superposed(const Problem& problem, Flow<ExactField>& flow,
+                                   CaseTrace& result) {
+  return Results(problem, flow, result).run_superposed();
 }
 
 PointPotentials fill_in_nothing(const Problem& problem, CaseTrace& result) {

@@ -25,7 +25,12 @@ struct PointPotentials {
 /// arithmetic with numbers as long as the results.
 PointPotentials fill_in_results(const Problem& problem, Flow<ExactField>& flow, CaseTrace& result);
 
-/// The same for a case without any battery: nothing flows, all joined points are at one potential,
+/// The same where `flow` holds currents and voltages of every part of the file already, as sums of
+/// what each source does alone.
+PointPotentials fill_in_superposed(const Problem& problem, Flow<ExactField>& flow,
+                                   CaseTrace& result);
+
+/// The same for a case without any source: nothing flows, all joined points are at one potential,
 /// and there is no way back to tell.
 PointPotentials fill_in_nothing(const Problem& problem, CaseTrace& result);
 

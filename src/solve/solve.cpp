@@ -17,17 +17,19 @@
 #include "solve/node_voltage.h"
 #include "solve/proof.h"
 #include "solve/reduce.h"
+#include "solve/remarks.h"
 #include "solve/results.h"
+#include "solve/superposition.h"
 
 namespace ohmfold {
 namespace {
 
-bool has_battery(const Network& network) {
-  return !network.batteries().empty();
+bool has_source(const Network& network) {
+  return !network.batteries().empty() || !network.current_sources().empty();
 }
 
-Kind kind_of(const Reduction& main, bool battery) {
-  if (!battery) return Kind::no_source;
+Kind kind_of(const Reduction& main, bool driven) {
+  if (!driven) return Kind::no_source;
   if (main.choice.made) return Kind::bridge;
   switch (main.stop) {
     case Stop::reduced:
@@ -59,24 +61,26 @@ class CaseSolver {
       result_.main.start = std::move(start);
       return std::move(result_);
     }
-    const bool battery = has_battery(start);
-    result_.main = reduce(battery ? std::move(start) : without_battery(std::move(start)), options_);
-    result_.kind = kind_of(result_.main, battery);
+    const bool driven = has_source(start);
+    result_.main = reduce(driven ? std::move(start) : without_source(std::move(start)), options_);
+    result_.kind = kind_of(result_.main, driven);
     prove(result_);
     if (options_.reduce_only) {
       result_.checks = check_steps(result_.main);
     } else if (!suffices()) {
       leave_unanswered();
-    } else {
-      battery ? solve_driven() : solve_undriven();
+    } else if (!driven) {
+      solve_undriven();
+    } else if (!superposed()) {
+      solve_driven();
     }
     demand_that_checks_hold();
     return std::move(result_);
   }
 
  private:
-  // Without a battery, the first resistance that is asked for is the point of the case.
-  Network without_battery(Network start) const {
+  // Without a source, the first resistance that is asked for is the point of the case.
+  Network without_source(Network start) const {
     for (const Question& question : problem_.questions) {
       if (const auto* asked = std::get_if<ResistanceBetween>(&question)) {
         return resistors_between(problem_, setting_, asked->from, asked->to);
@@ -108,6 +112,26 @@ class CaseSolver {
     result_.checks = check_case(problem_, result_);
   }
 
+  // Several sources, each alone and then the sum, where that is wished for and can be done.
+  bool superposed() {
+    const bool wished =
+        options_.method == Method::automatic || options_.method == Method::superposition;
+    if (!wished || result_.main.stop != Stop::several_sources) return false;
+    auto shares = find_shares(problem_, setting_, options_, result_.main);
+    if (!shares) return false;
+    result_.shares = std::move(*shares);
+    Flow<ExactField> flow = sum_of_shares(result_.main.start, result_.shares);
+    conclude(fill_in_superposed(problem_, flow, result_));
+    return true;
+  }
+
+  void conclude(const PointPotentials& points) {
+    answer(problem_, setting_, options_, &points, result_);
+    result_.cautions = cautions_of(result_);
+    result_.remarks = remarks_of(result_);
+    result_.checks = check_case(problem_, result_);
+  }
+
   void solve_driven() {
     Flow<ExactField> flow(ExactField{}, result_.main.end.part_count());
     const bool found = drive(flow);
@@ -118,10 +142,7 @@ class CaseSolver {
     }
     if (result_.complete) {
       write_node_equations();
-      const PointPotentials points = fill_in_results(problem_, flow, result_);
-      answer(problem_, setting_, options_, &points, result_);
-      result_.cautions = cautions_of(result_);
-      result_.checks = check_case(problem_, result_);
+      conclude(fill_in_results(problem_, flow, result_));
     } else {
       answer(problem_, setting_, options_, nullptr, result_);
       result_.checks = found ? check_large(result_, flow) : check_steps(result_.main);
@@ -158,9 +179,10 @@ class CaseSolver {
         const Current current{found ? flow.current[main.source.index] : Number(0)};
         if (!found) {
           result_.equivalent = Undetermined::too_long;
-        } else if (current.is_zero()) {  // a battery of 0 V tells nothing of what it feeds
-          result_.equivalent =
-              port_resistance(reduce(seen_by(problem_, setting_, main.source), options_));
+        } else if (current.is_zero() || main.end.kind(main.source) != ElementKind::battery) {
+          // A battery of 0 V tells nothing of what it feeds, a source of current has no voltage of
+          // its own.
+          result_.equivalent = fed_resistance();
         } else {
           result_.equivalent = Voltage{flow.voltage[main.source.index]} / current;
         }
@@ -170,6 +192,17 @@ class CaseSolver {
       case Stop::no_source:
         return;
     }
+  }
+
+  // What the one source that is left feeds, by a port in its place.
+  [[nodiscard]] Reading fed_resistance() const {
+    Network network = result_.main.end;
+    Edit edit;
+    edit.removes = {result_.main.source};
+    network.commit(edit);
+    network.add(ElementKind::port, network.to(result_.main.source),
+                network.from(result_.main.source));
+    return port_resistance(reduce(std::move(network), options_));
   }
 
   // All exact values together take about as many bits as the longest of those that are left, for

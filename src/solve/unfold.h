@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ohmfold/trace.h"
+#include "solve/battery_direction.h"
 #include "solve/flow.h"
 
 namespace ohmfold {
@@ -56,7 +57,10 @@ void unfold(const Reduction& reduction, const Field& field,
   for (std::size_t i = reduction.steps.size(); i-- > 0;) {
     const Step step = reduction.steps[i];
     along.assign(step.takes.size(), true);
-    if (step.makes.exists() && step.adds.empty()) {
+    if (step.rule == RuleName::batteries) {
+      for (std::size_t k = 0; k < step.takes.size(); ++k)
+        along[k] = battery_runs_along(end, step, k);
+    } else if (step.makes.exists() && step.adds.empty()) {
       PointId at = step.first;
       for (std::size_t k = 0; k < step.takes.size(); ++k) {
         along[k] = end.from(step.takes[k]) == at;
@@ -74,6 +78,7 @@ void unfold(const Reduction& reduction, const Field& field,
         switch (law) {
           case Law::same_current:
             current = turned(flow.current[step.makes.index], k);
+            if (flow.open_share[step.makes.index]) flow.open_share[part.index] = true;
             break;
           case Law::same_voltage:
             voltage = turned(flow.voltage[step.makes.index], k);
@@ -88,6 +93,12 @@ void unfold(const Reduction& reduction, const Field& field,
               voltage = field.multiply(current, resistance[part.index]);
             }
             break;
+          case Law::terminal: {
+            const BatteryData& data = end.battery(part);
+            voltage = field.subtract(field.from(data.emf.number),
+                                     field.multiply(current, field.from(data.internal.number)));
+            break;
+          }
           case Law::zero_current:
             current = zero;
             break;
@@ -110,7 +121,8 @@ void unfold(const Reduction& reduction, const Field& field,
           case Law::source:
           case Law::node_voltage:
           case Law::power:
-          case Law::terminal:
+          case Law::given_current:
+          case Law::superposition:
             ensure(false, "a law that leads back from no step");
             break;
         }

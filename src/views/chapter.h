@@ -78,6 +78,8 @@ void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_
 void add_steps(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_way_back(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_results(const Scene& scene, const CaseTrace& trace, Document& document);
+/// Batteries that are charged, and the like.
+void add_remarks(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_answers(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_checks(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_cautions(const Scene& scene, const CaseTrace& trace, Document& document);

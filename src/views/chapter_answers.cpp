@@ -6,6 +6,7 @@
 #include "views/plan.h"
 #include "views/questions.h"
 #include "views/reduction_chapter.h"
+#include "views/thevenin.h"
 
 namespace ohmfold::views {
 
@@ -31,9 +32,11 @@ class SignReader {
     return say(" The minus sign: ", point(q.to), " has the higher potential.");
   }
   Words operator()(const PotentialAt&) const { return {}; }
-  Words operator()(const PowerIn&) const {
-    return say(" The minus sign: the battery takes up power.");
+  Words operator()(const PowerIn& q) const {
+    const bool battery = problem_.part(q.part).kind == PartKind::battery;
+    return say(" The minus sign: the ", battery ? "battery" : "source", " takes up power.");
   }
+  Words operator()(const TheveninBetween&) const { return {}; }
   Words operator()(const ResistanceBetween&) const { return {}; }
   Words operator()(const ResistanceSeenBy&) const { return {}; }
 
@@ -60,6 +63,7 @@ Words difference(const Scene& scene, const CaseTrace& trace, const VoltageBetwee
 }
 
 Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& answer) {
+  if (answer.thevenin) return thevenin_sentence(scene, answer);
   const Words what = question_words(answer.question, scene.problem).capitalised();
   if (!answer.value.value) {
     return say(what, " is not determined: ", why_undetermined(answer.value.why), ".");
@@ -89,6 +93,10 @@ void add_further(const Scene& scene, const Answer& answer, const Reduction& redu
     document.paragraph(bridge_words(further));
     document.paragraph(port_words());
   }
+  if (answer.thevenin) {
+    add_thevenin(further, answer, document);
+    return;
+  }
   add_resistance(further, question_symbol(answer.question, further.symbols), answer.value,
                  document);
 }
@@ -100,6 +108,13 @@ bool has_sentence(const Problem& problem, const CaseTrace& trace, const Answer& 
 }
 
 }  // namespace
+
+void add_remarks(const Scene& scene, const CaseTrace& trace, Document& document) {
+  const Selection selection = select(trace.remarks.size());
+  for (std::size_t i = 0; i < trace.remarks.size(); ++i) {
+    if (selection.shows(i)) document.paragraph(scene.words.remark(trace.remarks[i]));
+  }
+}
 
 void add_answers(const Scene& scene, const CaseTrace& trace, Document& document) {
   if (trace.answers.empty()) return;
@@ -142,7 +157,7 @@ void add_comparison(const Trace& trace, int figures, Document& document) {
     std::vector<Words> row{
         question_words(shown->answers[i].question, *trace.problem).capitalised()};
     for (const CaseTrace& one : trace.cases) {
-      row.push_back(i < one.answers.size() ? scene.value(one.answers[i].value)
+      row.push_back(i < one.answers.size() ? short_answer(scene, one.answers[i])
                                            : say("contradiction"));
     }
     table.rows.push_back(std::move(row));

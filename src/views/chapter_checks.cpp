@@ -28,6 +28,10 @@ class Checks {
       }
     }
     add_law(CheckLaw::resistance);
+    add_law(CheckLaw::short_circuit);
+    if (!trace_.shares.empty()) {
+      document_.entry("", say("The circuit with each source alone was checked in the same way."));
+    }
     if (modulo_) {
       document_.paragraph(
           say("Where primes are named, the exact numbers are too long for a check digit by digit: "
@@ -88,6 +92,9 @@ class Checks {
         return say(
             "Elimination: each equation follows from those before it, and the potentials "
             "satisfy it.");
+      case CheckLaw::short_circuit:
+        return say("Node-voltage analysis with a wire put in gives the same short-circuit ",
+                   checks.size() == 1 ? "current." : "currents.");
     }
     return {};
   }

@@ -16,6 +16,13 @@ void add_cautions(const Scene& scene, const CaseTrace& trace, Document& document
 
 void add_contradiction(const Scene& scene, const CaseTrace& trace, Document& document) {
   document.paragraph(sentence(scene.words.contradiction(*trace.contradiction)));
+  if (trace.contradiction->kind == ContradictionKind::current_blocked) {
+    document.paragraph(say(
+        "What flows into a piece of a circuit must flow out of it, so no currents and voltages fit "
+        "this case: as ideal parts these contradict one another. Give the current a way, such as a "
+        "resistor beside the source."));
+    return;
+  }
   document.paragraph(say(
       "The voltages round a closed loop must sum to zero, so no currents and voltages fit this "
       "case: as ideal parts these contradict one another. In reality a very large current would "

@@ -12,7 +12,7 @@ std::vector<Quantity> combined_resistors(const Scene& scene) {
   std::vector<Quantity> values;
   const StepLog& steps = scene.reduction.steps;
   for (std::size_t i = 0; i < steps.size(); ++i) {
-    if (!steps[i].makes.exists()) continue;
+    if (steps[i].formula == Formula::none) continue;
     for (const PartId part : steps[i].takes) {
       if (part.index < scene.problem.parts.size()) values.push_back(scene.resistance(part));
       if (values.size() > kMostTerms) return {};
@@ -53,6 +53,11 @@ Words extremes(const Scene& scene) {
              decimal(scene, series), ").");
 }
 
+/// A battery that a step has made of others is not.
+bool source_is_of_file(const Scene& scene) {
+  return scene.reduction.source.index < scene.reduction.start.part_count();
+}
+
 Equation resistance_line(const Scene& scene, const Expression& symbol, const Quantity& value) {
   Equation line{symbol, {}, {}};
   if (scene.reduction.stop == Stop::reduced) {
@@ -78,7 +83,11 @@ void add_resistance(const Scene& scene, const Expression& symbol, const Reading&
     return;
   }
   if (scene.reduction.stop == Stop::short_circuit) {
-    document.paragraph(say("The two terminals have become one point: this is a short circuit."));
+    document.paragraph(
+        say(source_is_of_file(scene)
+                ? "The two terminals have become one point: this is a short circuit."
+                : "Nothing but batteries lies in the loop: what they have of internal "
+                  "resistance alone limits the current."));
   } else {
     document.paragraph(say("Between ", scene.words.point(first), " and ", scene.words.point(second),
                            " the circuit acts like a single resistor:"));

@@ -90,6 +90,8 @@ class Results {
         if (internal.is_zero()) return say("battery");
         return say("battery, ", scene_.amount(internal, Form::given));
       }
+      case ElementKind::current_source:
+        return say("source");
       case ElementKind::port:
         return {};
       case ElementKind::wire:
@@ -106,6 +108,8 @@ class Results {
         return say("voltmeter");
       case ElementKind::taken_out:
         return say("taken out");
+      case ElementKind::switched_off:
+        return say("gap");
     }
     return {};
   }

@@ -24,6 +24,8 @@ Words given_value(const Part& part, int figures) {
     case PartKind::resistor:
     case PartKind::lamp:
       return say(Amount{{part.value, Unit::ohm}, Form::given, figures});
+    case PartKind::current_source:
+      return say(Amount{{part.value, Unit::ampere}, Form::given, figures});
     case PartKind::wire:
     case PartKind::knife_switch:
     case PartKind::ammeter:
@@ -31,6 +33,12 @@ Words given_value(const Part& part, int figures) {
       return {};
   }
   return {};
+}
+
+/// What the value of a part is counted in.
+Unit unit_of(const Part& part) {
+  if (part.kind == PartKind::battery) return Unit::volt;
+  return part.kind == PartKind::current_source ? Unit::ampere : Unit::ohm;
 }
 
 void add_given(const Problem& problem, int figures, Document& document) {
@@ -63,8 +71,8 @@ Words setting_words(const Problem& problem, const Setting& setting) {
   const Part& part = problem.part(setting.part);
   const Words name =
       say(part.kind == PartKind::knife_switch ? "switch " : "",
-          part.kind == PartKind::battery ? "battery " : "", Run(PartName{part.name}));
-  const Unit unit = part.kind == PartKind::battery ? Unit::volt : Unit::ohm;
+          part.kind == PartKind::battery ? "battery " : "",
+          part.kind == PartKind::current_source ? "source " : "", Run(PartName{part.name}));
   switch (setting.kind) {
     case SettingKind::open:
       return say(name, " is open");
@@ -75,7 +83,8 @@ Words setting_words(const Problem& problem, const Setting& setting) {
     case SettingKind::shorted:
       return say("a wire stands in place of ", name);
     case SettingKind::value:
-      return say(name, " has ", Amount{{setting.value, unit}, Form::given, problem.figures});
+      return say(name, " has ",
+                 Amount{{setting.value, unit_of(part)}, Form::given, problem.figures});
   }
   return {};
 }
@@ -102,9 +111,10 @@ void add_asked(const Scene& scene, Document& document) {
   const Problem& problem = scene.problem;
   document.heading(2, say(problem.cases.size() < 2 ? "Asked" : "Asked, for each case"));
   if (problem.questions.empty()) {
-    document.paragraph(say(
-        "The equivalent resistance that each battery sees, and the current, the voltage and the "
-        "power of every part."));
+    document.paragraph(say("The equivalent resistance that each ",
+                           any(problem, PartKind::battery) ? "battery" : "source",
+                           " sees, and the current, the voltage and the "
+                           "power of every part."));
     return;
   }
   const Selection selection = select(problem.questions.size());
@@ -117,6 +127,11 @@ void add_asked(const Scene& scene, Document& document) {
       const Expression first = scene.symbols.potential(between->from);
       const Expression second = scene.symbols.potential(between->to);
       words.add(" = " + formula_text(sum({first, negative(second)}), Letters::unicode));
+    }
+    if (std::holds_alternative<TheveninBetween>(question)) {
+      words.add(say(", in V, with its resistance, in Ω, and the short-circuit current, in A."));
+      document.entry(std::to_string(i + 1), words);
+      continue;
     }
     document.entry(std::to_string(i + 1), say(words, ", in ", question_unit(question), "."));
   }
@@ -143,6 +158,19 @@ void add_battery_assumptions(const Problem& problem, Document& document) {
   }
 }
 
+void add_current_source_assumptions(const Problem& problem, Document& document) {
+  std::vector<Words> sources;
+  for (const Part& part : problem.parts) {
+    if (part.kind == PartKind::current_source) sources.push_back(say(Run(PartName{part.name})));
+  }
+  if (sources.empty()) return;
+  const bool one = sources.size() == 1;
+  document.entry(
+      "", say(one ? "Source " : "Sources ", listed(sources), one ? " keeps its" : " keep their",
+              " current whatever the voltage; it runs through the source from the first "
+              "point to the second."));
+}
+
 void add_sign_convention(const Problem& problem, Document& document) {
   const bool battery = any(problem, PartKind::battery);
   document.entry("", say("Currents and voltages count from a part's first point to its second, as "
@@ -161,6 +189,7 @@ void add_sign_convention(const Problem& problem, Document& document) {
 void add_assumptions(const Problem& problem, Document& document) {
   document.heading(2, say("Assumed"));
   add_battery_assumptions(problem, document);
+  add_current_source_assumptions(problem, document);
   const bool switches = any(problem, PartKind::knife_switch);
   const bool voltmeters = any(problem, PartKind::voltmeter);
   std::vector<Words> wires{say("wires")};
@@ -172,7 +201,8 @@ void add_assumptions(const Problem& problem, Document& document) {
                    say("No current runs through ", switches ? "an open switch" : "",
                        switches && voltmeters ? " or " : "", voltmeters ? "a voltmeter" : "", "."));
   }
-  if (any(problem, PartKind::battery) || problem.ground) add_sign_convention(problem, document);
+  const bool driven = any(problem, PartKind::battery) || any(problem, PartKind::current_source);
+  if (driven || problem.ground) add_sign_convention(problem, document);
 }
 
 }  // namespace

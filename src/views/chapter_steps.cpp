@@ -41,6 +41,8 @@ Words drawn_part(const Scene& scene, const Network& network, PartId part) {
       return say(scene.words.part(part), " (", scene.brief(scene.resistance(part)), ")", ends);
     case ElementKind::battery:
       return say("battery ", scene.words.part(part), ends);
+    case ElementKind::current_source:
+      return say("source ", scene.words.part(part), ends);
     case ElementKind::port:
     case ElementKind::wire:
     case ElementKind::closed_switch:
@@ -49,6 +51,7 @@ Words drawn_part(const Scene& scene, const Network& network, PartId part) {
     case ElementKind::open_switch:
     case ElementKind::voltmeter:
     case ElementKind::taken_out:
+    case ElementKind::switched_off:
       return say(scene.words.part(part), ends);
   }
   return {};
@@ -86,10 +89,13 @@ void add_step(const Scene& scene, const Step& step, Document& document) {
 
 std::pair<PointId, PointId> terminals(const Reduction& reduction) {
   const PartId source = reduction.source;
-  const Network& start = reduction.start;
-  // A battery is written from − to +; a port from its first point.
-  if (start.kind(source) == ElementKind::battery) return {start.to(source), start.from(source)};
-  return {start.from(source), start.to(source)};
+  // A battery that a step has made has no place in the start.
+  const bool is_made = source.index >= reduction.start.part_count();
+  const Network& network = is_made ? reduction.end : reduction.start;
+  // A battery is written from − to +, a source of current feeds its second point; a port counts
+  // from its first point.
+  if (network.kind(source) == ElementKind::port) return {network.from(source), network.to(source)};
+  return {network.to(source), network.from(source)};
 }
 
 void add_reduction(const Scene& scene, bool whole, Document& document) {
@@ -110,6 +116,10 @@ void add_reduction(const Scene& scene, bool whole, Document& document) {
 
 void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
   document.heading(3, say("Plan"));
+  if (!trace.shares.empty()) {
+    add_superposition(scene, trace, document);
+    return;
+  }
   document.paragraph(plan(scene));
   if (!scene.reduction.steps.empty()) {
     document.heading(3, say("Reducing the circuit"));

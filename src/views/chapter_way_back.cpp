@@ -19,7 +19,7 @@ using Items = std::vector<const Return*>;
 struct Groups {
   Items source;                ///< the battery and the part or parts that are left
   std::vector<Items> by_step;  ///< by number of the step, from the last
-  Items wires, gaps, potentials, powers;
+  Items superposed, drives, wires, gaps, potentials, powers;
 };
 
 Groups group(const CaseTrace& trace) {
@@ -33,6 +33,11 @@ Groups group(const CaseTrace& trace) {
       groups.potentials.push_back(&item);
     } else if (item.law == Law::power) {
       groups.powers.push_back(&item);
+    } else if (item.law == Law::superposition) {
+      groups.superposed.push_back(&item);
+    } else if (item.step == 0 && item.subject == Subject::voltage &&
+               trace.main.end.kind(item.part) == ElementKind::current_source) {
+      groups.drives.push_back(&item);
     } else if (item.law == Law::voltage_loop ||
                (item.law == Law::not_determined && item.subject == Subject::voltage)) {
       groups.gaps.push_back(&item);
@@ -50,33 +55,67 @@ class WayBack {
   WayBack(const Scene& scene, const CaseTrace& trace, Document& document)
       : scene_(scene), trace_(trace), document_(document), lines_(scene, trace) {}
 
+  /// For a source alone: what follows from the original points in other ways is left out.
+  void run_short() {
+    with_headings_ = false;
+    const Groups groups = group(trace_);
+    document_.paragraph(say("So this is what flows:"));
+    add_source(groups.source);
+    add_undone(groups.by_step);
+    if (groups.wires.empty()) return;
+    document_.paragraph(say("At one end of a wire, what comes in goes out:"));
+    add_lines(in_order(groups.wires), false);
+  }
+
   void run() {
     const Groups groups = group(trace_);
-    is_analysed() ? add_analysed(groups.source) : add_source(groups.source);
+    for (const Return* item : groups.superposed) lines_.pass(*item);  // these stand in tables
+    if (is_analysed()) {
+      add_analysed(groups.source);
+    } else if (trace_.shares.empty()) {
+      add_source(groups.source);
+    }
     add_undone(groups.by_step);
     add_rest("Currents in wires, closed switches and ammeters",
              "By the current law at one end: what comes in goes out.", in_order(groups.wires));
     add_rest("Potentials of the points",
              "Walk from point to point, adding or taking away the voltage of the part between.",
              new_potentials(groups.potentials));
+    add_rest("Voltages of the sources of current",
+             "The difference of the potentials at the two ends, first less second.", groups.drives);
     add_rest("Voltages across open places", "The difference of the potentials at the two ends.",
              groups.gaps);
-    add_rest("Powers",
-             trace_.main.start.batteries().empty()
-                 ? "Power is voltage times current."
-                 : "Power is voltage times current: what a part takes up, and what a "
-                   "battery delivers.",
-             groups.powers);
+    add_rest("Powers", power_words(), groups.powers);
   }
 
  private:
+  [[nodiscard]] std::string power_words() const {
+    const Network& start = trace_.main.start;
+    std::string words = "Power is voltage times current";
+    const bool batteries = !start.batteries().empty();
+    if (!start.current_sources().empty()) {
+      return words + ": what a part takes up, and what a " + (batteries ? "battery or a " : "") +
+             "source delivers. A source of current delivers −V · I, since its voltage is counted "
+             "first point less second.";
+    }
+    if (batteries) words += ": what a part takes up, and what a battery delivers";
+    return words + ".";
+  }
+
   [[nodiscard]] bool is_analysed() const {
+    if (!trace_.shares.empty()) return false;
     return trace_.main.stop == Stop::bridge || trace_.main.stop == Stop::several_sources;
+  }
+
+  void heading(std::string_view words) {
+    if (with_headings_) document_.heading(3, say(words));
   }
 
   void add_source(const Items& items) {
     if (items.empty()) return;
-    document_.heading(3, say("Current of the battery"));
+    const PartId source = trace_.main.source;
+    const bool battery = !source.exists() || trace_.main.end.kind(source) == ElementKind::battery;
+    heading(battery ? "Current of the battery" : "Current of the source");
     add_lines(items);
   }
 
@@ -168,7 +207,7 @@ class WayBack {
         any_left_out = true;
         continue;
       }
-      if (!any) document_.heading(3, say("The way back"));
+      if (!any) heading("The way back");
       any = true;
       document_.paragraph(say("Undo step ", std::to_string(step.number), ": ", undone(step)));
       add_lines(items);
@@ -201,6 +240,9 @@ class WayBack {
       case RuleName::node_elimination:
         return say(scene_.words.made(step), " stand for ", parts,
                    ", so the current of each is what they carry from its outer end.");
+      case RuleName::batteries:
+        return say(scene_.words.part(step.makes), " stands for ", parts,
+                   ", so its current runs through ", two ? "both." : "all of them.");
       case RuleName::gap:
       case RuleName::ideal_wire:
         return {};
@@ -243,9 +285,14 @@ class WayBack {
   const CaseTrace& trace_;
   Document& document_;
   ReturnLines lines_;
+  bool with_headings_ = true;
 };
 
 }  // namespace
+
+void add_short_way_back(const Scene& scene, const CaseTrace& trace, Document& document) {
+  WayBack(scene, trace, document).run_short();
+}
 
 void add_way_back(const Scene& scene, const CaseTrace& trace, Document& document) {
   WayBack(scene, trace, document).run();

@@ -76,7 +76,7 @@ std::optional<Equation> loop_sum(const Scene& scene, const CaseTrace& trace,
   for (const PartId part : walk) {
     const BranchResult* result = branch(trace, part);
     if (result == nullptr || !result->voltage.value || !ends_on(part, at)) return std::nullopt;
-    const bool rises = (start.from(part) == at) == is_source(start.kind(part));
+    const bool rises = (start.from(part) == at) == counts_rise(start.kind(part));
     const Number gain = rises ? result->voltage.value->number : -result->voltage.value->number;
     at = start.across(part, at);
     total += gain;
@@ -101,8 +101,7 @@ std::optional<Equation> power_sum(const Scene& scene, const CaseTrace& trace) {
     if (!result.power.value || delivered.size() + taken.size() > kMostTerms) return std::nullopt;
     const Number& number = result.power.value->number;
     if (number.is_zero()) continue;
-    const bool gives =
-        scene.reduction.start.kind(result.part) == ElementKind::battery && number.is_positive();
+    const bool gives = is_source(scene.reduction.start.kind(result.part)) && number.is_positive();
     (gives ? delivered : taken).emplace_back(abs(number), Unit::watt);
   }
   return balance(scene, std::move(delivered), taken, {});

@@ -47,6 +47,8 @@ class TraceWriter {
     list("answers", trace.answers, [&](const Answer& item) { return items.answer(item); });
     list("checks", trace.checks, [&](const Check& item) { return items.check(item); });
     list("cautions", trace.cautions, [&](const Caution& item) { return items.caution(item); });
+    list("remarks", trace.remarks, [&](const Remark& item) { return items.remark(item); });
+    list("shares", trace.shares, [&](const Share& item) { return items.share(item); });
   }
 
   static std::string dumped(const Json& json) {

@@ -34,27 +34,32 @@ Json JsonItems::points(std::span<const PointId> ids) const {
 }
 
 Json JsonItems::step_of(const Scene& scene, const Step& step) const {
-  const bool single = step.makes.exists() && step.adds.empty();
+  const bool several = !step.adds.empty() && step.rule != RuleName::batteries;
+  const bool single = step.makes.exists() && !several;
   Json result;
   result["number"] = step.number;
   result["stage"] = step.stage;
   result["rule"] = rule_word(step.rule);
   result["takes"] = part_list(scene.names, step.takes);
   result["makes"] = Json::array();
-  if (single) result["makes"].push_back(scene.names.of(step.makes));
-  for (std::uint32_t i = 0; i < step.adds.size(); ++i) {
+  const std::size_t count = several ? step.adds.size() : single ? 1 : 0;
+  for (std::uint32_t i = 0; i < count; ++i) {
     result["makes"].push_back(scene.names.of(PartId{step.makes.index + i}));
   }
-  if (!step.merges.empty()) result["merges"] = scene.names.of(step.merges);
+  if (!step.merges.empty()) result["merges"] = merged(scene, step);
   result["between"] =
       single ? Json(scene.names.of(std::array{step.first, step.second})) : Json(nullptr);
   result["value"] = single ? made_value(scene, step.makes) : Json(nullptr);
-  if (!step.adds.empty()) result["parts"] = parts_made(scene, step);
+  if (several) result["parts"] = parts_made(scene, step);
   if (step.scope == Scope::as_seen_by_the_source) result["scope"] = "as-seen-by-the-source";
   const auto formula = combination(scene, step);
   result["formula"] = formula
                           ? Json(lettered(formula_text(*formula, Letters::ascii), Letters::ascii))
                           : Json(nullptr);
+  if (step.rule == RuleName::batteries) {
+    result["internal"] =
+        json_value(Quantity(scene.reduction.end.battery(step.makes).internal), figures_);
+  }
   result["reason"] = plain_text(scene.words.reason(step));
   return result;
 }
@@ -72,8 +77,20 @@ Json JsonItems::parts_made(const Scene& scene, const Step& step) const {
   return result;
 }
 
+Json JsonItems::merged(const Scene& scene, const Step& step) const {
+  if (step.merging == Merging::together) return scene.names.of(step.merges);
+  Json pairs = Json::array();
+  for (std::size_t i = 0; i + 1 < step.merges.size(); i += 2) {
+    pairs.push_back(scene.names.of(step.merges.subspan(i, 2)));
+  }
+  return pairs;
+}
+
 Json JsonItems::made_value(const Scene& scene, PartId made) const {
   const Network& end = scene.reduction.end;
+  if (end.kind(made) == ElementKind::battery) {
+    return json_value(Quantity(end.battery(made).emf), figures_);
+  }
   const bool known = end.knows_resistance(made);
   if (known && (trace_.complete || end.resistance(made).bits() <= kMostStepBits)) {
     return json_value(scene.resistance(made), figures_);
@@ -131,6 +148,10 @@ Json JsonItems::answer(const Answer& answer) const {
   Json result;
   result["find"] = to_string(answer.question, problem_);
   result["value"] = json_value(answer.value, figures_);
+  if (answer.thevenin) {
+    result["resistance"] = json_value(answer.thevenin->resistance, figures_);
+    result["short_circuit_current"] = json_value(answer.thevenin->short_circuit_current, figures_);
+  }
   if (!answer.shown_by) return result;
   const Scene further(problem_, trace_.further.at(*answer.shown_by), figures_);
   const StepLog& steps = further.reduction.steps;
@@ -158,11 +179,33 @@ Json JsonItems::caution(const Caution& caution) const {
   return plain_text(scene_.words.caution(caution));
 }
 
+Json JsonItems::remark(const Remark& remark) const {
+  return plain_text(scene_.words.remark(remark));
+}
+
+Json JsonItems::share(const Share& share) const {
+  const CaseTrace& alone = share.alone;
+  const JsonItems items(problem_, alone, figures_);
+  Json result;
+  result["sources"] = part_list(scene_.names, share.sources);
+  result["steps"] = Json::array();
+  const StepLog& steps = alone.main.steps;
+  for (std::size_t i = 0; i < steps.size(); ++i) result["steps"].push_back(items.step(steps[i]));
+  result["equivalent"] = items.equivalent();
+  result["returns"] = Json::array();
+  for (const Return& item : alone.returns) result["returns"].push_back(items.returned(item));
+  result["branches"] = Json::array();
+  for (const BranchResult& item : alone.branches) result["branches"].push_back(items.branch(item));
+  return result;
+}
+
 Json JsonItems::contradiction(const Contradiction& found) const {
   Json result;
   result["parts"] = part_list(scene_.names, found.loop);
   result["points"] = points(found.points);
-  result["remainder"] = json_value(Quantity(found.remainder), figures_);
+  const bool of_current = found.kind == ContradictionKind::current_blocked;
+  result["remainder"] =
+      json_value(of_current ? Quantity(found.surplus) : Quantity(found.remainder), figures_);
   result["sentence"] = plain_text(sentence(scene_.words.contradiction(found)));
   return result;
 }

@@ -22,12 +22,15 @@ class JsonItems {
   [[nodiscard]] Json answer(const Answer& answer) const;
   [[nodiscard]] Json check(const Check& check) const;
   [[nodiscard]] Json caution(const Caution& caution) const;
+  [[nodiscard]] Json remark(const Remark& remark) const;
+  [[nodiscard]] Json share(const Share& share) const;
   [[nodiscard]] Json contradiction(const Contradiction& found) const;
 
  private:
   [[nodiscard]] Json step_of(const Scene& scene, const Step& step) const;
   [[nodiscard]] Json parts_made(const Scene& scene, const Step& step) const;
   [[nodiscard]] Json made_value(const Scene& scene, PartId made) const;
+  [[nodiscard]] Json merged(const Scene& scene, const Step& step) const;
   [[nodiscard]] Json points(std::span<const PointId> ids) const;
 
   const Problem& problem_;

@@ -14,9 +14,9 @@ constexpr std::size_t kLongestName = 12;
 /// … of parts whose names are more than a number: longer ones could not be read.
 constexpr std::size_t kLongestMixedHistory = 3;
 
-/// The digits of R12, nothing for any other name.
-std::string_view digits_of(std::string_view name) {
-  if (name.size() < 2 || name.front() != 'R') return {};
+/// The digits of R12, or of another letter; nothing for any other name.
+std::string_view digits_of(std::string_view name, char letter = 'R') {
+  if (name.size() < 2 || name.front() != letter) return {};
   const std::string_view digits = name.substr(1);
   const bool all =
       std::all_of(digits.begin(), digits.end(), [](char c) { return c >= '0' && c <= '9'; });
@@ -56,6 +56,7 @@ class Naming {
  private:
   void name(const Step& step) {
     if (!step.makes.exists()) return;
+    if (step.rule == RuleName::batteries) return name_battery(step);
     for (std::uint32_t i = 0; i < step.new_points; ++i) name_next_point();
     if (!step.adds.empty()) {
       for (std::size_t i = 0; i < step.adds.size(); ++i) name_rewritten(step, i);
@@ -91,6 +92,19 @@ class Naming {
     new_points_.push_back(std::move(name));
   }
 
+  /// E1 and E2 make E12; others make Ea, Eb, ….
+  void name_battery(const Step& step) {
+    std::string name = "E";
+    for (const PartId part : step.takes) {
+      const std::string_view digits = digits_of(names_[part.index], 'E');
+      if (digits.size() != 1) name = std::string(kLongestName, 'E');
+      name += digits;
+    }
+    if (name.size() >= kLongestName || taken_.contains(name)) name = next_letters("E");
+    taken_.insert(name);
+    names_[step.makes.index] = std::move(name);
+  }
+
   History history_of(const Step& step) const {
     History all;
     for (const PartId part : step.takes) {
@@ -121,10 +135,10 @@ class Naming {
   }
 
   /// Ra, …, Rz, Raa, …: the next one that is free.
-  std::string next_letters() {
+  std::string next_letters(const char* letter = "R") {
     std::string name;
     do {
-      name = "R";
+      name = letter;
       std::string letters;
       for (std::size_t n = ++used_letters_; n > 0; n = (n - 1) / 26) {
         letters.insert(letters.begin(), static_cast<char>('a' + (n - 1) % 26));

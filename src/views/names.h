@@ -14,8 +14,9 @@ namespace ohmfold::views {
 /// R2_10, L1 and R3 make R_L1_3. A name that is taken or longer than twelve characters, or a
 /// history of more than six parts (three, where not all are numbered), gives way to Ra, Rb, …, Rz,
 /// Raa, …. The arm of a star made from a delta is named after its corner, R_A; the sides of a delta
-/// or mesh are Ra, Rb, …. A battery that only its internal resistance stands for is r_E. Points
-/// that a step makes are N1, N2, … without the names that the file has.
+/// or mesh are Ra, Rb, …. Batteries E1 and E2 make E12, others Ea, Eb, …. A battery that only its
+/// internal resistance stands for is r_E. Points that a step makes are N1, N2, … without the names
+/// that the file has.
 class PartNames {
  public:
   /// Cost: linear in the parts and steps. The reduction must belong to the problem, which must

@@ -82,6 +82,11 @@ class Builder {
 
   /// The current that leaves `point` through `part`.
   [[nodiscard]] Expression leaving(PointId point, PartId part, bool values) const {
+    if (end_.kind(part) == ElementKind::current_source) {
+      Expression driven =
+          values ? scene_.put_in(end_.driven_current(part)) : scene_.symbols.value(part);
+      return end_.from(part) == point ? driven : negative(std::move(driven));
+    }
     const PointId other = end_.across(part, point);
     std::vector<Expression> terms{scene_.symbols.potential(point)};
     if (!values) {

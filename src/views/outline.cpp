@@ -73,6 +73,7 @@ Document outline(const Trace& trace, int figures) {
     }
     add_way_back(scene, one, document);
     add_results(scene, one, document);
+    add_remarks(scene, one, document);
     add_answers(scene, one, document);
     add_checks(scene, one, document);
     add_cautions(scene, one, document);

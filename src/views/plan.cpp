@@ -39,7 +39,9 @@ Words combinations(const Scene& scene) {
     }
     if (named > 1) words.add(step.stage == stage ? ", " : ", then ");
     words.add(scene.words.parts(step.takes));
-    words.add(step.rule == RuleName::series ? " in series" : " in parallel");
+    words.add(step.rule == RuleName::series     ? " in series"
+              : step.rule == RuleName::parallel ? " in parallel"
+                                                : " in one chain");
     stage = step.stage;
   }
   return words;
@@ -64,7 +66,9 @@ Words plan_to_one_part(const Scene& scene) {
     words.add(say("Only one part lies ", place, ". "));
   }
   if (is_port(reduction)) return words;
-  words.add("Find the current of the battery");
+  const bool given = reduction.end.kind(reduction.source) == ElementKind::current_source;
+  words.add(given ? "The current of the source is given and runs through that part"
+                  : "Find the current of the battery");
   words.add(combines(reduction) ? ", then undo the steps in reverse order." : ".");
   return words;
 }
@@ -79,7 +83,7 @@ Words plan_to_equations(const Scene& scene) {
                   " are in series or in parallel"));
   } else {
     words.add(
-        say("More than one battery feeds ", combines(reduction) ? "what is left" : "the circuit"));
+        say("More than one source feeds ", combines(reduction) ? "what is left" : "the circuit"));
   }
   if (is_port(reduction)) {
     return say(words, ": find the resistance by node-voltage analysis.");
@@ -100,11 +104,13 @@ Words plan(const Scene& scene) {
       return plan_to_equations(scene);
     case Stop::short_circuit:
       return say(tidying(scene.reduction),
-                 "The two terminals then are one point: the battery is short-circuited.");
+                 scene.reduction.source.index < scene.reduction.start.part_count()
+                     ? "The two terminals then are one point: the source is short-circuited."
+                     : "Add the batteries: nothing else lies in their loop.");
     case Stop::open:
       return say(tidying(scene.reduction), "No closed path is left.");
     case Stop::no_source:
-      return say("No battery feeds this circuit, so nothing drives a current.");
+      return say("No source feeds this circuit, so nothing drives a current.");
   }
   return {};
 }

@@ -20,15 +20,24 @@ class QuestionReader {
   }
   Words operator()(const PotentialAt& q) const { return say("the potential at ", point(q.point)); }
   Words operator()(const PowerIn& q) const {
-    const bool battery = problem_.part(q.part).kind == PartKind::battery;
-    return say(battery ? "the power that battery " : "the power in ", part(q.part),
-               battery ? " delivers" : "");
+    switch (problem_.part(q.part).kind) {
+      case PartKind::battery:
+        return say("the power that battery ", part(q.part), " delivers");
+      case PartKind::current_source:
+        return say("the power that source ", part(q.part), " delivers");
+      default:
+        return say("the power in ", part(q.part));
+    }
+  }
+  Words operator()(const TheveninBetween& q) const {
+    return say("the Thevenin equivalent between ", point(q.from), " and ", point(q.to));
   }
   Words operator()(const ResistanceBetween& q) const {
     return say("the resistance between ", point(q.from), " and ", point(q.to));
   }
   Words operator()(const ResistanceSeenBy& q) const {
-    return say("the resistance that battery ", part(q.battery), " sees");
+    const bool battery = problem_.part(q.battery).kind == PartKind::battery;
+    return say("the resistance that ", battery ? "battery " : "source ", part(q.battery), " sees");
   }
 
  private:
@@ -51,6 +60,7 @@ class SymbolReader {
     return symbols_.between(q.from, q.to, "R");
   }
   Expression operator()(const ResistanceSeenBy&) const { return Symbols::equivalent(); }
+  Expression operator()(const TheveninBetween& q) const { return symbols_.between(q.from, q.to); }
 
  private:
   const Symbols& symbols_;
@@ -71,6 +81,7 @@ std::string_view question_unit(const Question& question) {
     Unit operator()(const PowerIn&) const { return Unit::watt; }
     Unit operator()(const ResistanceBetween&) const { return Unit::ohm; }
     Unit operator()(const ResistanceSeenBy&) const { return Unit::ohm; }
+    Unit operator()(const TheveninBetween&) const { return Unit::volt; }
   };
   return symbol(std::visit(Reader{}, question), Letters::unicode);
 }

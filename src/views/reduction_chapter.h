@@ -19,6 +19,12 @@ namespace ohmfold::views {
 /// The steps with their redraws. `whole`: all of them, up to kMostEntries.
 void add_reduction(const Scene& scene, bool whole, Document& document);
 
+/// The current of the source, the steps undone, and the currents in wires, without headings.
+void add_short_way_back(const Scene& scene, const CaseTrace& trace, Document& document);
+
+/// Each source alone, then the sum. Requires shares.
+void add_superposition(const Scene& scene, const CaseTrace& trace, Document& document);
+
 /// What the reduction came to: one part, a bridge, several batteries, a short circuit, nothing.
 void add_what_is_left(const Scene& scene, const CaseTrace& trace, Document& document);
 

@@ -143,6 +143,8 @@ std::optional<ReturnLines::Derivation> ReturnLines::derivation(const Return& ite
     case Law::zero_current:
     case Law::zero_voltage:
     case Law::not_determined:
+    case Law::given_current:
+    case Law::superposition:
       return std::nullopt;
     case Law::two_arms:
       return along_two_arms(item);
@@ -180,7 +182,7 @@ std::optional<ReturnLines::Derivation> ReturnLines::ohm(const Return& item) cons
 }
 
 std::optional<ReturnLines::Derivation> ReturnLines::source(const Return& item) const {
-  const Network& network = scene_.reduction.start;
+  const Network& network = scene_.reduction.end;
   if (network.kind(item.part) != ElementKind::battery) return std::nullopt;
   const BatteryData& battery = network.battery(item.part);
   if (!trace_.equivalent || !trace_.equivalent->value) return std::nullopt;
@@ -200,7 +202,7 @@ std::optional<ReturnLines::Derivation> ReturnLines::source(const Return& item) c
 }
 
 std::optional<ReturnLines::Derivation> ReturnLines::terminal(const Return& item) const {
-  const Network& network = scene_.reduction.start;
+  const Network& network = scene_.reduction.end;
   if (network.kind(item.part) != ElementKind::battery) return std::nullopt;
   const BatteryData& battery = network.battery(item.part);
   const Expression emf = scene_.symbols.value(item.part);
@@ -232,6 +234,10 @@ std::optional<ReturnLines::Derivation> ReturnLines::power(const Return& item) co
       both(product, symbol(Subject::voltage, item.part), symbol(Subject::current, item.part),
            known_value(Subject::voltage, item.part.index),
            known_value(Subject::current, item.part.index));
+  if (scene_.reduction.end.kind(item.part) == ElementKind::current_source) {
+    formula = negative(std::move(formula));
+    if (values) values = negative(std::move(*values));
+  }
   return Derivation{std::move(formula), std::move(values)};
 }
 
@@ -243,7 +249,7 @@ std::optional<ReturnLines::Derivation> ReturnLines::potential(const Return& item
   const bool at_second = network.to(by) == item.point;
   const PointId other = at_second ? network.from(by) : network.to(by);
   // A battery's voltage is second less first, that of all other parts first less second.
-  const bool adds = at_second == is_source(network.kind(by));
+  const bool adds = at_second == counts_rise(network.kind(by));
   auto [formula, values] = both(
       adds ? sum_of : difference_of, scene_.symbols.potential(other), symbol(Subject::voltage, by),
       known_value(Subject::potential, other.index), known_value(Subject::voltage, by.index));
@@ -256,7 +262,7 @@ std::optional<ReturnLines::Derivation> ReturnLines::difference(const Return& ite
       item.law == Law::node_voltage ? scene_.reduction.end : scene_.reduction.start;
   PointId first = network.from(item.part);
   PointId second = network.to(item.part);
-  if (is_source(network.kind(item.part))) std::swap(first, second);
+  if (counts_rise(network.kind(item.part))) std::swap(first, second);
   auto [formula, values] = both(
       difference_of, scene_.symbols.potential(first), scene_.symbols.potential(second),
       known_value(Subject::potential, first.index), known_value(Subject::potential, second.index));

@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "views/amounts.h"
+#include "views/battery_lines.h"
 #include "views/rewriting_lines.h"
 
 namespace ohmfold::views {
@@ -130,6 +131,7 @@ std::optional<Expression> combination(const Scene& scene, const Step& step) {
 }
 
 std::vector<Equation> step_lines(const Scene& scene, const Step& step) {
+  if (step.rule == RuleName::batteries) return battery_lines(scene, step);
   switch (step.formula) {
     case Formula::none:
       return step.rule == RuleName::equal_potentials ? balance_lines(scene, step)
@@ -154,7 +156,7 @@ std::optional<Expression> structure(const Scene& scene) {
   std::size_t parts = 0;
   for (std::size_t i = 0; i < reduction.steps.size(); ++i) {
     const Step step = reduction.steps[i];
-    if (!step.makes.exists()) continue;
+    if (step.formula == Formula::none) continue;
     std::vector<Expression> terms;
     for (const PartId part : step.takes) {
       const auto at = made.find(part.index);

@@ -20,6 +20,7 @@ class FactReader {
   }
   Words operator()(const IsTakenOut& f) const {
     if (is_battery(f.part)) return say("battery ", part(f.part), " is lifted out");
+    if (is_current_source(f.part)) return say("source ", part(f.part), " is lifted out");
     return say(part(f.part), " is taken out");
   }
   Words operator()(const IsWire& f) const {
@@ -40,6 +41,18 @@ class FactReader {
   }
   Words operator()(const IsShorted& f) const {
     return say("a wire stands in place of ", part(f.part));
+  }
+  Words operator()(const IsSwitchedOff& f) const {
+    return say("source ", part(f.part), " is replaced by a gap: it gives no current");
+  }
+  Words operator()(const DriveAlike& f) const {
+    return say(part(f.first), " and ", part(f.second), " drive it the same way");
+  }
+  Words operator()(const DriveAgainst& f) const {
+    return say(part(f.second), " drives against ", part(f.first));
+  }
+  Words operator()(const NotABattery& f) const {
+    return say(wording_.described(f.part), " is not a battery");
   }
   Words operator()(const BothEndsOn& f) const {
     return say("both ends of ", part(f.part), " are joined to point ", point(f.point));
@@ -91,10 +104,10 @@ class FactReader {
     return say("at point ", point(f.point), ", ", part(f.part), " is joined too");
   }
   Words operator()(const SourceBetween& f) const {
-    if (!is_of_file(f.source)) {
+    if (wording_.is_port(f.source)) {
       return say("point ", point(f.point), " is one of the two points asked about");
     }
-    return say("at point ", point(f.point), ", battery ", part(f.source), " is joined too");
+    return say("at point ", point(f.point), ", ", wording_.described(f.source), " is joined too");
   }
   Words operator()(const ShareNoPoint& f) const {
     return say(part(f.first), " and ", part(f.second), " share no point");
@@ -149,6 +162,9 @@ class FactReader {
   Run part(PartId id) const { return wording_.part(id); }
   Run point(PointId id) const { return wording_.point(id); }
   bool is_of_file(PartId id) const { return id.index < problem_.parts.size(); }
+  bool is_current_source(PartId id) const {
+    return is_of_file(id) && problem_.part(id).kind == PartKind::current_source;
+  }
   bool is_battery(PartId id) const {
     return is_of_file(id) && problem_.part(id).kind == PartKind::battery;
   }
@@ -173,10 +189,15 @@ Words Wording::points(std::span<const PointId> ids, std::size_t most) const {
   return listed(names, most);
 }
 
+bool Wording::is_port(PartId id) const {
+  return id.index < reduction_.end.part_count() && reduction_.end.kind(id) == ElementKind::port;
+}
+
 Words Wording::described(PartId id) const {
   if (id.index >= problem_.parts.size()) {
-    const bool is_port = reduction_.end.kind(id) == ElementKind::port;
-    return is_port ? say("the pair of points asked about") : say(part(id));
+    if (is_port(id)) return say("the pair of points asked about");
+    const bool battery = reduction_.end.kind(id) == ElementKind::battery;
+    return say(battery ? "battery " : "", part(id));
   }
   switch (problem_.part(id).kind) {
     case PartKind::battery:
@@ -189,6 +210,8 @@ Words Wording::described(PartId id) const {
       return say("voltmeter ", part(id));
     case PartKind::lamp:
       return say("lamp ", part(id));
+    case PartKind::current_source:
+      return say("source ", part(id));
     case PartKind::resistor:
     case PartKind::wire:
       return say(part(id));

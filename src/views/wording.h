@@ -47,6 +47,9 @@ class Wording {
   /// "battery E", "switch S", "R1", "the two points asked about"
   [[nodiscard]] Words described(PartId id) const;
 
+  /// Is it the mark of the two points asked about?
+  [[nodiscard]] bool is_port(PartId id) const;
+
   /// One fact as a clause: "only R1 and R2 meet at point A". No capital, no full stop.
   [[nodiscard]] Words fact(const Fact& fact) const;
   /// What a step does: "R1 and R2 are in series", "leave out R5".
@@ -56,12 +59,18 @@ class Wording {
   /// Why the law of a return holds, as a sentence.
   [[nodiscard]] Words reason(const Return& item) const;
   [[nodiscard]] Words caution(const Caution& caution) const;
+  [[nodiscard]] Words remark(const Remark& remark) const;
   /// A contradiction as one phrase with its parts, points and remainder.
   [[nodiscard]] Words contradiction(const Contradiction& contradiction) const;
 
  private:
+  [[nodiscard]] bool is_kind(PartId part, ElementKind kind) const {
+    return part.index < reduction_.end.part_count() && reduction_.end.kind(part) == kind;
+  }
   [[nodiscard]] Words facts(std::span<const Fact> why) const;
   [[nodiscard]] Words dead_end_reason(const Step& step) const;
+  [[nodiscard]] Words batteries_reason(const Step& step) const;
+  [[nodiscard]] Words blocked_current(const Contradiction& contradiction) const;
   [[nodiscard]] Words loop_reason(const Return& item) const;
   [[nodiscard]] Words rewriting(const Step& step) const;
   [[nodiscard]] Words rewriting_reason(const Step& step) const;

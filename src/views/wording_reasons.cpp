@@ -64,6 +64,8 @@ Words Wording::action(const Step& step) const {
     case RuleName::star_delta:
     case RuleName::node_elimination:
       return rewriting(step);
+    case RuleName::batteries:
+      return say("Add the batteries ", taken, " of one chain to ", part(step.makes), ".");
   }
   throw InternalError("a step with an unknown rule");
 }
@@ -79,7 +81,7 @@ Words Wording::dead_end_reason(const Step& step) const {
                         one ? "it" : "them", carry));
   }
   if (std::holds_alternative<JoinedToNothing>(first)) {
-    return sentence(say("no battery is joined to ", taken, carry));
+    return sentence(say("no source is joined to ", taken, carry));
   }
   return sentence(say(facts(step.why), ", so what passed there could not come back", carry));
 }
@@ -114,8 +116,23 @@ Words Wording::reason(const Step& step) const {
     case RuleName::star_delta:
     case RuleName::node_elimination:
       return rewriting_reason(step);
+    case RuleName::batteries:
+      return batteries_reason(step);
   }
   throw InternalError("a step with an unknown rule");
+}
+
+Words Wording::batteries_reason(const Step& step) const {
+  const PartId first = step.takes.front();
+  Words words =
+      say("Nothing branches off between ", parts(step.takes), ", so one current runs through ",
+          both_or_all(step.takes.size()), ": ", facts(step.why), ". From here on ",
+          part(step.makes), " stands in the place of ", part(first));
+  const NewPart& made = step.adds.front();
+  if (made.from != reduction_.end.from(first)) words.add(", turned round");
+  const bool real = !made.resistance.is_zero();
+  return say(words, real ? ", with all internal resistances" : "", ", and a wire in that of ",
+             parts(step.takes.subspan(1)), ".");
 }
 
 Words Wording::reason(const Return& item) const {
@@ -126,6 +143,8 @@ Words Wording::reason(const Return& item) const {
   switch (item.law) {
     case Law::same_current:
       if (item.step == 0) return say("The current of ", from, " runs through ", of, ".");
+      if (is_kind(item.part, ElementKind::battery))
+        return say("The current of ", from, " runs through ", of, ".");
       return say(of, " is in series with the other parts of ", from,
                  ", so the same current runs through it.");
     case Law::same_voltage:
@@ -156,6 +175,9 @@ Words Wording::reason(const Return& item) const {
     case Law::node_voltage:
       return say("The difference of two potentials from node-voltage analysis.");
     case Law::power:
+      if (is_kind(item.part, ElementKind::current_source)) {
+        return say("It delivers its current times the rise of the potential through it.");
+      }
       return say("Power is voltage times current.");
     case Law::terminal:
       return say("For a battery V = E − I · r, with r for its internal resistance.");
@@ -165,6 +187,10 @@ Words Wording::reason(const Return& item) const {
       return say("At its outer end ", of, " carries what the parts made from it carry from there.");
     case Law::equal_potentials:
       return say("Both ends of ", of, " are at the same potential.");
+    case Law::given_current:
+      return say("The current of source ", of, " is given.");
+    case Law::superposition:
+      return say("The sum of what each source does alone.");
   }
   throw InternalError("a return with an unknown law");
 }
@@ -201,6 +227,31 @@ Words Wording::caution(const Caution& caution) const {
   throw InternalError("a caution of an unknown kind");
 }
 
+Words Wording::remark(const Remark& remark) const {
+  const Amount value{remark.value, Form::compact, problem_.figures};
+  switch (remark.kind) {
+    case RemarkKind::battery_charged:
+      return say("Battery ", part(remark.part), " is being charged: ", value,
+                 " runs into its + terminal, so it takes up power instead of delivering it.");
+    case RemarkKind::battery_idle:
+      return say("Battery ", part(remark.part), " delivers nothing: no current runs through it.");
+  }
+  throw InternalError("a remark of an unknown kind");
+}
+
+Words Wording::blocked_current(const Contradiction& contradiction) const {
+  const std::span<const PartId> sources = contradiction.loop;
+  const Amount rest{Quantity(contradiction.surplus), Form::given, problem_.figures};
+  const Words where = points(contradiction.points, 8);
+  if (sources.size() == 1) {
+    return say("the ", rest, " of source ", part(sources.front()),
+               " have no way back: no path outside the source joins its two ends");
+  }
+  return say("the sources ", parts(sources, 8), " do not agree: at ", where, ", ", rest,
+             sources.size() == 2 ? " of one is not taken on by the other" : " is left over",
+             ", and there is no other way");
+}
+
 Words Wording::contradiction(const Contradiction& contradiction) const {
   const std::span<const PartId> loop = contradiction.loop;
   const Amount rest{Quantity(contradiction.remainder), Form::given, problem_.figures};
@@ -216,6 +267,8 @@ Words Wording::contradiction(const Contradiction& contradiction) const {
       words.add(say("the ideal parts ", parts(loop, 8),
                     " form a loop whose voltages do not sum to zero"));
       break;
+    case ContradictionKind::current_blocked:
+      return blocked_current(contradiction);
   }
   return say(words, ": round the loop", where, ", ", rest, " is left over");
 }

@@ -34,6 +34,8 @@ std::string_view rule_word(RuleName rule) {
       return "star-delta";
     case RuleName::node_elimination:
       return "node-elimination";
+    case RuleName::batteries:
+      return "batteries";
   }
   unknown("RuleName");
 }
@@ -71,6 +73,10 @@ std::string_view law_title(Law law) {
       return "current law at its end";
     case Law::equal_potentials:
       return "equal potentials";
+    case Law::given_current:
+      return "given";
+    case Law::superposition:
+      return "superposition";
   }
   unknown("Law");
 }
@@ -108,6 +114,10 @@ std::string_view law_word(Law law) {
       return "sides-at-end";
     case Law::equal_potentials:
       return "equal-potentials";
+    case Law::given_current:
+      return "given-current";
+    case Law::superposition:
+      return "superposition";
   }
   unknown("Law");
 }
@@ -130,6 +140,8 @@ std::string_view check_title(CheckLaw law) {
       return "equivalent resistance";
     case CheckLaw::elimination:
       return "elimination of unknown potentials";
+    case CheckLaw::short_circuit:
+      return "short-circuit current";
   }
   unknown("CheckLaw");
 }
@@ -152,6 +164,8 @@ std::string_view check_word(CheckLaw law) {
       return "resistance";
     case CheckLaw::elimination:
       return "elimination";
+    case CheckLaw::short_circuit:
+      return "short-circuit";
   }
   unknown("CheckLaw");
 }
@@ -203,6 +217,8 @@ std::string_view why_undetermined(Undetermined why) {
              "with a find statement";
     case Undetermined::beyond_method:
       return "series and parallel alone do not suffice, and no other way was allowed";
+    case Undetermined::unlimited:
+      return "no resistance limits the current";
   }
   unknown("Undetermined");
 }

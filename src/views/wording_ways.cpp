@@ -50,6 +50,7 @@ Words Wording::rewriting(const Step& step) const {
     case RuleName::dead_end:
     case RuleName::series:
     case RuleName::parallel:
+    case RuleName::batteries:
       break;
   }
   throw InternalError("a step that rewrites nothing");

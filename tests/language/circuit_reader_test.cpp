@@ -196,6 +196,21 @@ TEST(ReadCircuit, PassesByteOrderMarkCarriageReturnsAndUnusualSpaces) {
             "case '':\n");
 }
 
+TEST(ReadCircuit, ReadsASourceOfCurrentItsCasesAndATheveninQuestion) {
+  EXPECT_EQ(dump(read("source J = 250 mA from G to T\nsource K = 1/3 from G to T\n"
+                      "resistor R = 3 from T to G\ncase \"a\": J = 2 A, K removed\n"
+                      "case \"b\": J shorted\nfind thevenin between T and G\n"
+                      "find resistance seen by J\nfind power in J\n")),
+            "source J = 1/4 from G to T\n"
+            "source K = 1/3 from G to T\n"
+            "resistor R = 3 from T to G\n"
+            "case 'a': J = 2 K removed\n"
+            "case 'b': J shorted\n"
+            "find thevenin between T and G\n"
+            "find resistance seen by J\n"
+            "find power in J\n");
+}
+
 TEST(ReadCircuit, KeepsNamesOfPointsAndPartsApart) {
   EXPECT_EQ(dump(read("battery A = 9 V from A to a\nresistor a = 3 from a to A\n")),
             "battery A = 9 from A to a\n"
@@ -250,11 +265,11 @@ TEST(ReadCircuit, SaysWhatItExpected) {
       {"ammeter Q = 4 ohm from T to G", "expected 'from', found '='"},
       {"battery Q = 9 V internal from T to G", "expected a value, found 'from'"},
       {"find",
-       "expected current, voltage, potential, power or resistance, found the end of the "
+       "expected current, voltage, potential, power, resistance or thevenin, found the end of the "
        "line"},
       {"find curent through R",
-       "expected current, voltage, potential, power or resistance, found 'curent'; did you mean "
-       "'current'?"},
+       "expected current, voltage, potential, power, resistance or thevenin, found 'curent'; did "
+       "you mean 'current'?"},
       {"find voltage of R", "expected 'across' or 'from', found 'of'"},
       {"find resistance seen from E", "expected 'by', found 'from'"},
       {"place T on 3, 4", "expected 'at', found 'on'"},
@@ -269,10 +284,20 @@ TEST(ReadCircuit, SaysWhatItExpected) {
       {"= 4",
        "expected a statement, found '='; a line begins with a word such as resistor or "
        "find"},
-      {"find thevenin between T and G",
-       "'find thevenin' is not part of this version; ask for a current, voltage, potential, power "
-       "or resistance"},
-      {"source J = 2 A from T to G", "'source' is not part of this version"},
+      {"find norton between T and G",
+       "'find norton' is not part of this version; ask for a current, voltage, potential, power, "
+       "resistance or thevenin"},
+      {"find thevenin at T", "expected 'between', found 'at'"},
+      {"find thevenin between T", "expected 'and', found the end of the line"},
+      {"find thevenin between T and T",
+       "both ends of the Thevenin equivalent asked for are at 'T'; name two points"},
+      {"source J = 2 V from T to G", "'V' is no unit of current; the unit here is A"},
+      {"source J = 2 m from T to G", "'m' is a prefix without a unit; write mA"},
+      {"source J = 2 amps from T to G",
+       "'amps' is not a unit; units are ohm, V, A, W and S, with p n u m k M G"},
+      {"source J = 2 A from T to T",
+       "both ends of source J are at 'T'; its terminals need two points"},
+      {"source J = 2 A internal 3 ohm from T to G", "expected 'from', found 'internal'"},
       {"given power in R = 2 W", "'given' is not part of this version"},
       {"case \"x\": R = 4 V", "'V' is no unit of resistance; the unit here is ohm"},
       {"case \"x\": R = 4,7", "'4,7' is not a number; write 4.7"},
@@ -282,7 +307,8 @@ TEST(ReadCircuit, SaysWhatItExpected) {
       {"find resistance between T and T",
        "both ends of the resistance asked for are at 'T'; name two points"},
       {"find resistance seen by R",
-       "'R' is a resistor: only a battery sees a resistance; find resistance between two points"},
+       "'R' is a resistor: only a battery or a source sees a resistance; find resistance between "
+       "two points"},
   };
   for (const Refusal& row : table) {
     const Diagnostics found = read_circuit(circuit_text(kTwo + std::string(row.line))).diagnostics;

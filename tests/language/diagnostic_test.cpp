@@ -65,7 +65,7 @@ const std::vector<Row>& rows() {
        "    symbol r\n"
        "    ^~~~~~\n"
        "a.circuit:4:6: error: 'find R1' is not part of this version; ask for a current, voltage, "
-       "potential, power or resistance\n"
+       "potential, power, resistance or thevenin\n"
        "    find R1\n"
        "         ^~\n"
        "a.circuit:5:15: error: an unknown value is not part of this version; write a number and a "

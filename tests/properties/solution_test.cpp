@@ -25,6 +25,7 @@ Multigraph mixed(RandomCircuits& random) {
   wanted.open_switches = random.below(3);
   wanted.voltmeters = random.below(2);
   wanted.batteries = random.below(4);
+  wanted.current_sources = random.below(4) == 0 ? 1 + random.below(2) : 0;
   wanted.internal = random.below(2) == 0 ? Multigraph::Internal::all : Multigraph::Internal::some;
   return wanted;
 }

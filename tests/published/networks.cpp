@@ -59,8 +59,10 @@ std::string two_points(const std::string& of, const char* between) {
 std::string statement(const PublishedPart& part) {
   const std::string ends = " from " + point_name(part.from) + " to " + point_name(part.to) + "\n";
   if (part.kind == "switch") return "switch " + part.name + ends;
-  const std::string unit = part.kind == "battery" ? " V" : " ohm";
-  return part.kind + " " + part.name + " = " + part.value + unit + ends;
+  const bool drives_current = part.kind == "current source";
+  const std::string unit = drives_current ? " A" : part.kind == "battery" ? " V" : " ohm";
+  return (drives_current ? "source" : part.kind) + " " + part.name + " = " + part.value + unit +
+         ends;
 }
 
 }  // namespace

@@ -21,6 +21,7 @@ struct Multigraph {
   std::size_t open_switches = 0;
   std::size_t voltmeters = 0;
   std::size_t batteries = 1;
+  std::size_t current_sources = 0;  ///< may lack a way back for their current where not connected
   Internal internal = Internal::none;
   bool connected = false;  ///< the first resistors form a tree over all points
 };
@@ -80,6 +81,9 @@ class RandomCircuits {
       } else {
         add_anywhere(problem, PartKind::resistor, resistance());
       }
+    }
+    for (std::size_t i = 0; i < wanted.current_sources; ++i) {
+      add_anywhere(problem, PartKind::current_source, static_cast<int>(below(9)) - 4);
     }
     for (std::size_t i = 0; i < wanted.wires; ++i) add_anywhere(problem, PartKind::wire, 0);
     for (std::size_t i = 0; i < wanted.voltmeters; ++i) {

@@ -1,0 +1,120 @@
+// Superposition: each source alone with its own reduction and way back, then the sums in tables.
+#include <algorithm>
+
+#include "views/amounts.h"
+#include "views/plan.h"
+#include "views/reduction_chapter.h"
+
+namespace ohmfold::views {
+
+namespace {
+
+bool has_source(const Share& share, PartId part) {
+  return std::find(share.sources.begin(), share.sources.end(), part) != share.sources.end();
+}
+
+Words names_of(const Scene& scene, const Share& share) {
+  return scene.words.parts(share.sources);
+}
+
+/// "E2 is replaced by a wire", for each source that does not stay.
+Words replaced_words(const Scene& scene, const Share& share) {
+  const Network& together = scene.reduction.start;
+  const Network& alone = share.alone.main.start;
+  std::vector<Words> clauses;
+  for (std::uint32_t i = 0; i < together.part_count(); ++i) {
+    const PartId part{i};
+    if (!is_source(together.kind(part)) || has_source(share, part)) continue;
+    if (alone.kind(part) == ElementKind::resistor) {
+      const Quantity internal(together.battery(part).internal);
+      clauses.push_back(say("its internal resistance of ", scene.brief(internal),
+                            " stands in place of ", scene.words.part(part)));
+    } else {
+      clauses.push_back(say(alone.kind(part) == ElementKind::wire ? "a wire" : "a gap",
+                            " stands in place of ", scene.words.part(part)));
+    }
+  }
+  return listed(clauses);
+}
+
+void add_share(const Scene& scene, const Share& share, Document& document) {
+  const Scene alone(scene.problem, share.alone.main, scene.figures);
+  document.heading(3, say(names_of(scene, share), " alone"));
+  document.paragraph(say(sentence(replaced_words(scene, share)), " ", plan(alone)));
+  add_reduction(alone, true, document);
+  if (share.alone.main.stop == Stop::open) {
+    document.paragraph(say("So ", names_of(scene, share), " alone drives no current."));
+    return;
+  }
+  add_resistance(alone, Symbols::equivalent(), *share.alone.equivalent, document);
+  add_short_way_back(alone, share.alone, document);
+}
+
+/// What one source alone does to a part, with the sign that the part has among all sources.
+Reading partial(const Scene& scene, const Share& share, PartId part, Subject subject) {
+  const BranchResult& branch = share.alone.branches.at(part.index);
+  if (subject == Subject::current) return branch.current;
+  Reading voltage = branch.voltage;
+  const bool turned = counts_rise(scene.reduction.start.kind(part)) !=
+                      counts_rise(share.alone.main.start.kind(part));
+  if (turned && voltage.value) voltage.value->number = -voltage.value->number;
+  return voltage;
+}
+
+Words cell(const Scene& scene, const Reading& reading) {
+  return reading.value ? scene.brief(*reading.value) : say("not determined");
+}
+
+void add_sums(const Scene& scene, const CaseTrace& trace, Subject subject, Document& document) {
+  const bool current = subject == Subject::current;
+  std::vector<PartId> parts;
+  for (const BranchResult& branch : trace.branches) {
+    const ElementKind kind = scene.reduction.start.kind(branch.part);
+    if (!is_gap(kind) && (current || !is_wire(kind))) parts.push_back(branch.part);
+  }
+  Table table;
+  table.columns.push_back({say(current ? "Current" : "Voltage"), Align::left});
+  for (const Share& share : trace.shares) {
+    table.columns.push_back({say(names_of(scene, share), " alone"), Align::left});
+  }
+  table.columns.push_back({say("together"), Align::left});
+  const Selection selection = select(parts.size());
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (!selection.shows(i)) continue;
+    const PartId part = parts[i];
+    const BranchResult& branch = trace.branches[part.index];
+    const Expression symbol = current ? scene.symbols.current(part) : scene.symbols.voltage(part);
+    std::vector<Words> row{say(formula_text(symbol, Letters::unicode))};
+    for (const Share& share : trace.shares) {
+      row.push_back(cell(scene, partial(scene, share, part, subject)));
+    }
+    row.push_back(cell(scene, current ? branch.current : branch.voltage));
+    table.rows.push_back(std::move(row));
+  }
+  document.table(std::move(table));
+  if (selection.left_out() > 0) {
+    document.paragraph(say(count_text(selection.left_out()), " parts are not listed here."));
+  }
+}
+
+}  // namespace
+
+void add_superposition(const Scene& scene, const CaseTrace& trace, Document& document) {
+  document.paragraph(
+      say("More than one source feeds the circuit. Take each source alone: in place of a battery "
+          "put its internal resistance, that of an ideal one being a wire, and in place of a "
+          "source of current a gap. Then add the currents and the voltages with their signs "
+          "(superposition)."));
+  for (const Share& share : trace.shares) add_share(scene, share, document);
+  document.heading(3, say(trace.shares.size() == 2 ? "Both together" : "All together"));
+  document.paragraph(
+      say("Each current is the sum of the currents that the sources drive alone, and so is each "
+          "voltage. A minus sign means against the direction in which the part counts."));
+  add_sums(scene, trace, Subject::current, document);
+  add_sums(scene, trace, Subject::voltage, document);
+  document.paragraph(
+      say("Powers do not add like this, since a power is a product: they follow from the currents "
+          "and voltages together."));
+}
+
+}  // namespace ohmfold::views
