@@ -40,7 +40,7 @@ struct PotentialEquation {
   Number factor = 1;            ///< current_law: in ohm; clears the fractions
   std::vector<EquationShare> from;
   Number divisor = 1;
-  PointId unknown;
+  PointId unknown;  ///< combined, solved: whose potential is gone, or found
   std::vector<PotentialTerm> terms;
   Voltage constant;
 };

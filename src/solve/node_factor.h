@@ -15,7 +15,7 @@ namespace ohmfold {
 /// Conductances as residues, by node: the neighbours and what joins them, in ascending order.
 using ModularRows = std::vector<std::vector<std::pair<std::uint32_t, PrimeField::Value>>>;
 
-/// Is the prime one that divides the denominator of a conductance?
+/// Nothing where the prime divides the denominator of a conductance.
 [[nodiscard]] std::optional<ModularRows> modular_rows(const PrimeField& field,
                                                       const Neighbours& neighbours);
 

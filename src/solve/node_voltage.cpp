@@ -37,6 +37,7 @@ class NodeVoltage {
     if (!solve_nodes()) return false;
     for (const PartId part : left_) find_flow(part);
     find_ideal_currents(network_, forest, ExactField{}, flow_);
+    divide_by_denominator();
     return true;
   }
 
@@ -101,7 +102,7 @@ class NodeVoltage {
     for (const cln::cl_I& numerator : solution->numerators) {
       potential_.emplace_back(cln::cl_RA(numerator));
     }
-    unit_ = Number::quotient(1, solution->denominator);
+    denominator_ = Number(cln::cl_RA(solution->denominator));
     return true;
   }
 
@@ -146,22 +147,29 @@ class NodeVoltage {
     return brought;
   }
 
-  /// How far the potential of one point is above that of another: one division, however long the
-  /// potentials are.
-  [[nodiscard]] Number difference(PointId first, PointId second) {
-    return (potential_[node_[first.index]] - potential_[node_[second.index]]) * unit_ +
-           offset_[first.index] - offset_[second.index];
-  }
-
+  // Everything times the common denominator: sums and differences then need no greatest common
+  // divisor of long numbers.
   void find_flow(PartId part) {
     if (drives_current(part)) {
-      flow_.current[part.index] = network_.driven_current(part).number;
+      flow_.current[part.index] = network_.driven_current(part).number * denominator_;
       return;
     }
     const Drive d = drive(part);
-    const Number drop = difference(network_.from(part), network_.to(part));
+    const std::uint32_t first = network_.from(part).index;
+    const std::uint32_t second = network_.to(part).index;
+    const Number drop = potential_[node_[first]] - potential_[node_[second]] +
+                        (offset_[first] - offset_[second]) * denominator_;
     flow_.voltage[part.index] = counts_rise(network_.kind(part)) ? -drop : drop;
-    if (!d.resistance.is_zero()) flow_.current[part.index] = (drop + d.emf) / d.resistance;
+    if (d.resistance.is_zero()) return;
+    flow_.current[part.index] = (drop + d.emf * denominator_) / d.resistance;
+  }
+
+  void divide_by_denominator() {
+    if (denominator_ == Number(1)) return;
+    for (const PartId part : left_) {
+      flow_.voltage[part.index] = flow_.voltage[part.index] / denominator_;
+      flow_.current[part.index] = flow_.current[part.index] / denominator_;
+    }
   }
 
   const Network& network_;
@@ -170,8 +178,8 @@ class NodeVoltage {
   std::unordered_map<std::uint32_t, std::uint32_t> node_;  // by point
   std::unordered_map<std::uint32_t, Number> offset_;       // by point: above its node's potential
   std::uint32_t nodes_ = 0;
-  std::vector<Number> potential_;  // by node, in units of unit_
-  Number unit_ = 1;
+  std::vector<Number> potential_;  // by node, times the denominator
+  Number denominator_ = 1;
 };
 
 }  // namespace

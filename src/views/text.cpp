@@ -18,6 +18,25 @@ constexpr std::string_view kPlain = "\033[0m";
 constexpr std::size_t kStep = 4;        ///< columns that a numbered entry or a formula stands in
 constexpr std::size_t kNarrowest = 20;  ///< no text is wrapped narrower than this
 
+/// The sum with spaces that break only before its terms: "(V_A − V_P) / R1" stays together.
+std::string terms_kept(std::string_view sum) {
+  std::string text;
+  int brackets = 0;
+  for (std::size_t at = 0; at < sum.size(); ++at) {
+    const char c = sum[at];
+    if (c == '(') ++brackets;
+    if (c == ')') --brackets;
+    if (c != ' ') {
+      text += c;
+      continue;
+    }
+    const std::string_view rest = sum.substr(at + 1);
+    const bool is_sign = rest.starts_with("+ ") || rest.starts_with("- ") || rest.starts_with("− ");
+    text += is_sign && brackets == 0 ? " " : "\u00A0";
+  }
+  return text;
+}
+
 class TextWriter {
  public:
   explicit TextWriter(const TextOptions& options)
@@ -67,7 +86,8 @@ class TextWriter {
     std::size_t widest = 0;
     std::size_t left = 0;
     for (const Equation& line : working.lines) {
-      left = std::max(left, display_width(shown(line.left)));
+      const std::size_t columns = display_width(shown(line.left));
+      if (fits_beside(columns)) left = std::max(left, columns);
     }
     for (const Equation& line : working.lines) {
       formulas.push_back(formula_lines(line, left));
@@ -119,14 +139,33 @@ class TextWriter {
     return line;
   }
 
+  /// Is there room for a short right side beside a left side of so many columns?
+  [[nodiscard]] bool fits_beside(std::size_t columns) const {
+    constexpr std::size_t kShort = 8;
+    return kStep + columns + kShort <= width_;
+  }
+
+  /// A long left side is broken before its terms, so that each term stays on one line.
+  [[nodiscard]] std::vector<std::string> left_lines(const Expression& expression,
+                                                    std::size_t left) const {
+    const std::string name = shown(expression);
+    const std::size_t columns = display_width(name);
+    if (!fits_beside(columns)) {
+      constexpr std::size_t kRight = 4;  // " = 0"
+      auto lines = wrapped(terms_kept(name), width_ - kRight, kStep, 2 * kStep);
+      lines.back() += ' ';
+      return lines;
+    }
+    const std::size_t room = std::max(left, columns) - columns + 1;
+    return {std::string(kStep, ' ') + spaced(name) + std::string(room, ' ')};
+  }
+
   /// Left sides end in one column; what does not fit goes on below the first relation.
   [[nodiscard]] std::vector<std::string> formula_lines(const Equation& line,
                                                        std::size_t left) const {
-    const std::string name = spaced(shown(line.left));
-    const std::size_t column = kStep + left + 1;
-    std::vector<std::string> lines{std::string(kStep, ' ') + name +
-                                   std::string(left - display_width(name) + 1, ' ')};
-    std::size_t used = column;
+    std::vector<std::string> lines = left_lines(line.left, left);
+    std::size_t used = display_width(lines.back());
+    const std::size_t column = std::min(used, kStep + left + 1);
     for (std::size_t i = 0; i < line.links.size(); ++i) {
       const bool about = line.links[i].relation == Relation::about;
       const std::string text =

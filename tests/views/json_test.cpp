@@ -117,6 +117,26 @@ TEST(RenderJson, SaysWhyAValueIsMissing) {
   EXPECT_TRUE(one["answers"][2].contains("steps"));
 }
 
+TEST(RenderJson, WritesTheEliminationOfNodeEquations) {
+  const Json one =
+      json_of(trace_of("battery E = 12 V from G to T\nresistor R1 = 4 ohm from T to A\n"
+                       "resistor R2 = 24 ohm from A to G\n"
+                       "resistor R3 = 18 ohm from T to B\n"
+                       "resistor R4 = 6 ohm from B to G\n"
+                       "resistor R5 = 3 ohm from A to B\n"))["cases"][0];
+  const Json& elimination = one["elimination"];
+  EXPECT_EQ(elimination["ground"], "G");
+  EXPECT_EQ(elimination["unknowns"], (Json{"A", "B"}));
+  EXPECT_EQ(elimination["fixed"][0]["point"], "T");
+  ASSERT_EQ(elimination["equations"].size(), 5U);
+  EXPECT_EQ(elimination["equations"][2],
+            Json::parse(R"({"origin": "combined", "label": "2'", "unknown": "A",
+                "from": [{"equation": 1, "factor": "5"}, {"equation": 0, "factor": "1"}],
+                "divisor": "1", "terms": [{"point": "B", "coefficient": "17"}],
+                "constant": {"exact": "102", "unit": "V", "rounded": "102"}})"));
+  EXPECT_EQ(elimination["equations"][4]["constant"]["exact"], "8");
+}
+
 TEST(RenderJson, LeavesNothingBesideAContradiction) {
   const Json one = json_of(trace_of(test::kDisagreeing))["cases"][0];
   EXPECT_EQ(one["contradiction"]["parts"], (Json{"E2", "E1"}));
