@@ -92,6 +92,21 @@ TEST(Inspection, NamesMadePartsInPairsAndOriginalPartsInPaths) {
   EXPECT_THAT(text, HasSubstr("R5 and R6\n"));
 }
 
+TEST(Inspection, SaysWhetherTheSourceLiesOnThePaths) {
+  EXPECT_THAT(inspected(circuit({kBattery, kArms, kMiddle})),
+              HasSubstr("The battery lies on one of the paths"));
+  // Five points, all joined with one another; four of them make a bridge without the battery.
+  std::string all = "battery E = 1 V from X to A\nresistor R0 = 1 from X to B\n";
+  const std::string points = "ABCDF";
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    for (std::size_t k = i + 1; k < points.size(); ++k) {
+      all += std::string("resistor R") + points[i] + points[k] + " = 1 from " + points[i] + " to " +
+             points[k] + "\n";
+    }
+  }
+  EXPECT_THAT(inspected(all), HasSubstr("No source lies on these paths"));
+}
+
 TEST(Inspection, CountsThePointsAskedAboutAsAPart) {
   const std::string text =
       inspected(circuit({kArms, kMiddle, "find resistance between T and G\n"}));
