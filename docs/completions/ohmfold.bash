@@ -1,11 +1,11 @@
 # Completion of ohmfold for bash. A test compares its options with those of the program.
 _ohmfold() {
   local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} command='' i
-  local shared='--pairs --figures --as -o --output --width --ascii -h --help'
+  local shared='--figures --as -o --output --width --ascii -h --help'
   COMPREPLY=()
   for ((i = 1; i < COMP_CWORD; i++)); do
     case ${COMP_WORDS[i]} in
-      solve | combine) command=${COMP_WORDS[i]}; break ;;
+      solve | inspect | combine) command=${COMP_WORDS[i]}; break ;;
     esac
   done
   case $before in
@@ -14,10 +14,11 @@ _ohmfold() {
     -o | --output) compopt -o default 2> /dev/null; return ;;
   esac
   case $command:$word in
-    :*) mapfile -t COMPREPLY < <(compgen -W 'solve combine -h --help --version' -- "$word") ;;
-    solve:-*) mapfile -t COMPREPLY < <(compgen -W "--case $shared" -- "$word") ;;
-    combine:-*) mapfile -t COMPREPLY < <(compgen -W "--across $shared" -- "$word") ;;
-    solve:*) compopt -o default 2> /dev/null ;;
+    :*) mapfile -t COMPREPLY < <(compgen -W 'solve inspect combine -h --help --version' -- "$word") ;;
+    solve:-*) mapfile -t COMPREPLY < <(compgen -W "--case --pairs $shared" -- "$word") ;;
+    inspect:-*) mapfile -t COMPREPLY < <(compgen -W "--case $shared" -- "$word") ;;
+    combine:-*) mapfile -t COMPREPLY < <(compgen -W "--across --pairs $shared" -- "$word") ;;
+    solve:* | inspect:*) compopt -o default 2> /dev/null ;;
   esac
 }
 complete -F _ohmfold ohmfold

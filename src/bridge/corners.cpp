@@ -103,6 +103,7 @@ bool CornerSearch::go_on(Place place, PartId edge) {
 std::vector<PartId> CornerSearch::second_way(PartId edge) {
   begin_walk();
   reach(free_at(graph_.from(edge)));
+  // NOLINTNEXTLINE(modernize-loop-convert): the list grows on the way
   for (std::size_t i = 0; i < open_.size(); ++i) {
     if (go_on(open_[i], edge)) return trail(graph_.to(edge));
   }

@@ -105,8 +105,7 @@ PartId PathGraph::replace(const std::vector<PartId>& removed, const std::vector<
 
 void PathGraph::thin_out() {
   std::vector<PointId> changed;
-  for (std::size_t i = 0; i < edges_.size(); ++i) {
-    const PartId edge = edges_[i];
+  for (const PartId edge : edges_) {
     if (!graph_.is_alive(edge)) continue;
     if (graph_.from(edge) == graph_.to(edge)) {  // the source is short-circuited
       take_away({edge});

@@ -103,7 +103,7 @@ struct CommandLine {
 
     inspecting = app.add_subcommand("inspect", "Tell whether series and parallel suffice, and why");
     add_files(*inspecting, inspect.files, inspect.cases,
-              "Inspect only the case of this label; may be repeated");
+              "Inspect only the case of this label; repeatable");
     add_output_options(*inspecting, inspect.output, format);
 
     combining = app.add_subcommand("combine", "Work out a network written as one expression");

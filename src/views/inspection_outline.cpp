@@ -151,7 +151,7 @@ void add_bridge_verdict(const Scene& scene, const CaseTrace& trace, Document& do
   document.heading(3, say("Four corners and six paths"));
   add_certificate(scene, *trace.bridge, document);
   document.heading(3, say("Why no step can help"));
-  add_argument(scene, document);
+  add_argument(scene, *trace.bridge, document);
 }
 
 void add_case(const Scene& scene, const CaseTrace& trace, const std::vector<SeenBy>& views,

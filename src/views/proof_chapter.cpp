@@ -48,6 +48,27 @@ Words counting_words(const Scene& scene) {
                      : "The battery counts as a part here: it closes the circuit.");
 }
 
+/// What the proof says about looking from elsewhere.
+Words source_words(const Scene& scene, const Certificate& bridge) {
+  if (!scene.reduction.source.exists()) {
+    return say(
+        "This is about steps that leave every battery where it is. What one battery sees "
+        "with the others replaced by their internal resistances is told below.");
+  }
+  const bool on_a_path =
+      std::any_of(bridge.paths.begin(), bridge.paths.end(), [&](const Certificate::Path& path) {
+        return std::any_of(path.parts.begin(), path.parts.end(), [&](PartId part) {
+          return is_source(scene.reduction.start.kind(part));
+        });
+      });
+  if (!on_a_path) {
+    return say("No source lies on these paths: wherever a source feeds them, the bridge is there.");
+  }
+  return say(has_port(scene) ? "The two points asked about" : "The battery",
+             has_port(scene) ? " lie" : " lies",
+             " on one of the paths: from other points the same resistors may reduce.");
+}
+
 }  // namespace
 
 std::vector<PartId> sources_left(const Scene& scene) {
@@ -78,7 +99,7 @@ void add_certificate(const Scene& scene, const Certificate& bridge, Document& do
   document.table(std::move(table));
 }
 
-void add_argument(const Scene& scene, Document& document) {
+void add_argument(const Scene& scene, const Certificate& bridge, Document& document) {
   document.paragraph(
       say("A parallel step needs two parts between the same two points; a series step needs a "
           "point where two parts meet and nothing else. The six paths join six different pairs of "
@@ -87,13 +108,10 @@ void add_argument(const Scene& scene, Document& document) {
           "path shorter or take away what lies beside the paths; the four corners and six paths "
           "are still there after it. Where one part is left, there are no four corners. So no "
           "order of steps leads there."));
-  const bool several = !scene.reduction.source.exists();
   document.paragraph(
-      several ? say("This holds for steps that leave every battery where it is. What one battery "
-                    "sees with the others replaced by their internal resistances is told below.")
-              : say("The reverse is true as well: a network without such a bridge always comes "
-                    "down to one part (R. J. Duffin, 1965). In another place the source might see "
-                    "no bridge in the same resistors."));
+      say("The reverse is true as well: a network without such a bridge always comes down to one "
+          "part (R. J. Duffin, 1965). ",
+          source_words(scene, bridge)));
 }
 
 Words pair_words(const Scene& scene, const TemptingPair& pair) {

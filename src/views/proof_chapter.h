@@ -18,7 +18,7 @@ namespace ohmfold::views {
 void add_certificate(const Scene& scene, const Certificate& bridge, Document& document);
 
 /// Why the corners and paths prove it.
-void add_argument(const Scene& scene, Document& document);
+void add_argument(const Scene& scene, const Certificate& bridge, Document& document);
 
 /// The pair, and why it is not in series.
 [[nodiscard]] Words pair_words(const Scene& scene, const TemptingPair& pair);

@@ -79,6 +79,16 @@ std::string mesh(std::size_t side) {
   return text;
 }
 
+/// Each point is joined with each other one.
+std::string complete(std::size_t points) {
+  std::string text = battery(point(0), point(1));
+  std::size_t number = 0;
+  for (std::size_t a = 0; a < points; ++a) {
+    for (std::size_t b = a + 1; b < points; ++b) text += resistor(number++, point(a), point(b));
+  }
+  return text;
+}
+
 const std::string kCurrent = "find current through E\n";
 const std::string kSmall = "battery E = 6 V from G to T\nresistor R = 3 from T to G\n";
 
@@ -104,6 +114,12 @@ std::vector<Hostile> answered() {
       {"BundleAskedForOneCurrent", bundle(10'000) + kCurrent, 0},
       {"BundleAskedForEverything", bundle(10'000), 0},
       {"MeshOfTwentyByTwenty", mesh(20) + kCurrent, 0},
+      {"InspectionOfAMesh", mesh(71), 0, {"inspect", "-"}},
+      {"InspectionOfAMeshAsJson", mesh(71), 0, {"inspect", "-", "--as", "json"}},
+      {"InspectionOfACompleteGraph", complete(142), 0, {"inspect", "-"}},
+      {"InspectionOfALadder", ladder(kMany / 10), 0, {"inspect", "-"}},
+      {"InspectionOfAChain", chain(kMany), 0, {"inspect", "-"}},
+      {"InspectionOfManyDeadEnds", star(kMany), 0, {"inspect", "-"}},
       {"MillionCommentLines", repeated("# nothing\n", 1'000'000) + kSmall, 0},
       {"LongNumber",
        "battery E = 6 V from G to T\nresistor R = " + repeated("7", 10'000) + " from T to G\n", 0},

@@ -42,6 +42,7 @@ std::string help(const std::vector<std::string>& arguments) {
 Options of_the_program() {
   Options all = dashed(help({"--help"}));
   all.merge(dashed(help({"solve", "--help"})));
+  all.merge(dashed(help({"inspect", "--help"})));
   all.merge(dashed(help({"combine", "--help"})));
   return all;
 }
@@ -67,7 +68,7 @@ TEST(Options, OfTheCompletionsAreThose) {
 }
 
 TEST(Options, OfEachCommandAreCompletedByBash) {
-  for (const std::string command : {"solve", "combine"}) {
+  for (const std::string command : {"solve", "inspect", "combine"}) {
     const Ending ending =
         run_shell("exec bash -c 'source ohmfold.bash; COMP_WORDS=(ohmfold " + command +
                       " --); COMP_CWORD=2; _ohmfold; printf \"%s\\n\" \"${COMPREPLY[@]}\"'",
@@ -77,8 +78,10 @@ TEST(Options, OfEachCommandAreCompletedByBash) {
 }
 
 TEST(Options, AreExplainedWithinEightyColumns) {
-  for (const std::vector<std::string>& arguments :
-       {std::vector<std::string>{"--help"}, {"solve", "--help"}, {"combine", "--help"}}) {
+  for (const std::vector<std::string>& arguments : {std::vector<std::string>{"--help"},
+                                                    {"solve", "--help"},
+                                                    {"inspect", "--help"},
+                                                    {"combine", "--help"}}) {
     std::istringstream lines(help(arguments));
     for (std::string line; std::getline(lines, line);) EXPECT_LE(line.size(), 80U) << line;
   }
@@ -94,7 +97,8 @@ TEST(ManualPage, IsOfThisVersion) {
 
 TEST(ReadMe, MentionsEveryCommandAndItsManual) {
   const std::string text = read_file(std::filesystem::path(OHMFOLD_SOURCE_DIR) / "README.md");
-  for (const std::string part : {"ohmfold solve", "ohmfold combine", "manual page"}) {
+  for (const std::string part :
+       {"ohmfold solve", "ohmfold inspect", "ohmfold combine", "manual page"}) {
     EXPECT_THAT(text, HasSubstr(part));
   }
 }
