@@ -65,7 +65,8 @@ class SymmetrySearch {
   std::uint32_t count_;
   std::size_t work_left_;
   std::vector<std::uint32_t> cells_;
-  std::vector<Symmetry> known_;
+  std::vector<Symmetry> known_;   // that keep the terminals
+  std::vector<Symmetry> turned_;  // that exchange them
 };
 
 }  // namespace ohmfold

@@ -170,7 +170,14 @@ std::optional<Symmetry> SymmetrySearch::keeping(std::uint32_t from, std::uint32_
 }
 
 std::optional<Symmetry> SymmetrySearch::turning(std::uint32_t point) {
-  return search({{graph_.terminal, graph_.other}, {graph_.other, graph_.terminal}, {point, point}});
+  for (const Symmetry& symmetry : turned_) {
+    if (symmetry[point] == point) return symmetry;
+  }
+  const Wishes wishes{
+      {graph_.terminal, graph_.other}, {graph_.other, graph_.terminal}, {point, point}};
+  std::optional<Symmetry> found = search(wishes);
+  if (found) turned_.push_back(*found);
+  return found;
 }
 
 }  // namespace ohmfold

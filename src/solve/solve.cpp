@@ -25,7 +25,7 @@ bool has_battery(const Network& network) {
 
 Kind kind_of(const Reduction& main, bool battery) {
   if (!battery) return Kind::no_source;
-  if (main.choice.made) return Kind::bridge;
+  if (main.choice.made && main.stop != Stop::several_sources) return Kind::bridge;
   switch (main.stop) {
     case Stop::reduced:
     case Stop::short_circuit:

@@ -7,7 +7,7 @@
 namespace ohmfold {
 
 /// Takes `reducer`, which series and parallel have left with one source and more than one part
-/// (Stop::bridge), further: by the way that is wished for, or by the one with the fewest lines of
+/// (Stop::bridge), further (with Method::series_parallel, also with several sources: not at all): by the way that is wished for, or by the one with the fewest lines of
 /// working, then the simplest fractions, then in the order of Method. A wish that cannot be done is
 /// recorded with its reason, and the shortest way taken.
 ///

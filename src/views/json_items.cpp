@@ -6,6 +6,7 @@
 #include "views/lettering.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
+#include "views/ways_words.h"
 
 namespace ohmfold::views {
 
@@ -80,6 +81,27 @@ Json JsonItems::made_value(const Scene& scene, PartId made) const {
   return json_value(Reading(Undetermined::too_long), figures_);
 }
 
+Json JsonItems::way(const Reduction& reduction) const {
+  const Choice& choice = reduction.choice;
+  if (!choice.made) return nullptr;
+  Json result;
+  if (choice.asked != Method::automatic) result["asked"] = method_word(choice.asked);
+  result["method"] = method_word(choice.method);
+  result["after"] = choice.after;
+  result["ways"] = Json::array();
+  for (const Way& way : choice.ways) {
+    Json one;
+    one["method"] = method_word(way.method);
+    one["lines"] = way.lines;
+    one["unknowns"] = way.unknowns;
+    if (way.then != way.method) one["then"] = method_word(way.then);
+    result["ways"].push_back(std::move(one));
+  }
+  const Scene scene(problem_, reduction, figures_);
+  result["reason"] = plain_text(choice_words(scene));
+  return result;
+}
+
 Json JsonItems::equivalent() const {
   if (!trace_.equivalent || !trace_.main.source.exists()) return nullptr;
   const auto [first, second] = terminals(trace_.main);
@@ -133,6 +155,7 @@ Json JsonItems::answer(const Answer& answer) const {
   for (std::size_t i = 0; i < steps.size(); ++i) {
     result["steps"].push_back(step_of(further, steps[i]));
   }
+  if (further.reduction.choice.made) result["way"] = way(further.reduction);
   return result;
 }
 

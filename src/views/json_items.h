@@ -14,6 +14,7 @@ class JsonItems {
   JsonItems(const Problem& problem, const CaseTrace& trace, int figures);
 
   [[nodiscard]] Json step(const Step& step) const { return step_of(scene_, step); }
+  [[nodiscard]] Json way(const Reduction& reduction) const;
   [[nodiscard]] Json equivalent() const;
   [[nodiscard]] Json returned(const Return& item) const;
   [[nodiscard]] Json branch(const BranchResult& branch) const;
