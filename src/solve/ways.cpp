@@ -152,6 +152,9 @@ class Chooser {
     const Reducer::Move& first = trial.plan.front().front();
     option.way.first = first.rule;
     option.way.at = points_of(first);
+    if (first.rule == RuleName::equal_potentials) {
+      option.way.parts = core_.in_whole(first.place).parts;
+    }
     return option;
   }
 

@@ -1,6 +1,7 @@
 // The entries of a trace as JSON.
 #include "views/json_items.h"
 
+#include <algorithm>
 #include <array>
 
 #include "views/lettering.h"
@@ -16,6 +17,20 @@ Json part_list(const PartNames& names, std::span<const PartId> ids) {
   Json result = Json::array();
   for (const PartId id : ids) result.push_back(names.of(id));
   return result;
+}
+
+// The points that a step makes: of those between which its parts lie, the last ones.
+std::vector<PointId> new_points(const Step& step) {
+  std::vector<PointId> points;
+  for (const NewPart& part : step.adds) {
+    points.push_back(part.from);
+    points.push_back(part.to);
+  }
+  std::sort(points.begin(), points.end());
+  points.erase(std::unique(points.begin(), points.end()), points.end());
+  points.erase(points.begin(),
+               points.end() - std::min<std::ptrdiff_t>(step.new_points, std::ssize(points)));
+  return points;
 }
 
 // In a network too large to find every value, the values of steps are written only up to about a
@@ -50,6 +65,7 @@ Json JsonItems::step_of(const Scene& scene, const Step& step) const {
       single ? Json(scene.names.of(std::array{step.first, step.second})) : Json(nullptr);
   result["value"] = single ? made_value(scene, step.makes) : Json(nullptr);
   if (!step.adds.empty()) result["parts"] = parts_made(scene, step);
+  if (step.new_points > 0) result["points"] = scene.names.of(new_points(step));
   if (step.scope == Scope::as_seen_by_the_source) result["scope"] = "as-seen-by-the-source";
   const auto formula = combination(scene, step);
   result["formula"] = formula

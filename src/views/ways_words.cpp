@@ -2,6 +2,7 @@
 #include "views/ways_words.h"
 
 #include <algorithm>
+#include <array>
 
 #include "ohmfold/error.h"
 #include "views/amounts.h"
@@ -31,7 +32,11 @@ Words first_step(const Scene& scene, const Way& way) {
     case RuleName::node_elimination:
       return say("turning the star at ", points, " into a mesh first");
     case RuleName::equal_potentials:
-      if (way.at.empty()) return say("leaving out what joins points at equal potentials");
+      if (way.at.empty()) {
+        return say("leaving out ", scene.words.parts(way.parts, kMostPoints),
+                   way.parts.size() == 1 ? ", whose ends are" : ", each with its ends",
+                   " at the same potential,");
+      }
       return say("joining points at equal potentials, ", points, " first");
     case RuleName::gap:
     case RuleName::ideal_wire:
@@ -54,10 +59,6 @@ Words name_of(const Scene& scene, const Way& way) {
     return say(words, ", then node-voltage analysis with ", unknowns(way.unknowns));
   }
   return say(words, ", then deltas and stars");
-}
-
-Words lines_of(const Way& way) {
-  return counted(way.lines, "line of working", "lines of working");
 }
 
 const Way& taken(const Choice& choice) {
@@ -97,18 +98,21 @@ Words refusal(const Choice& choice) {
 }
 
 Words comparison(const Scene& scene, const Choice& choice) {
+  constexpr std::array<std::string_view, 3> kOrdinals{"first", "second", "third"};
   const Way& best = taken(choice);
   Words words = say(choice.ways.size() == 2 ? "Two" : "Three", " ways lead on: ");
+  std::size_t shortest = 0;
+  bool is_alone = true;
   for (std::size_t i = 0; i < choice.ways.size(); ++i) {
     const Way& way = choice.ways[i];
     if (i > 0) words.add("; ");
-    words.add(say(name_of(scene, way), " takes ", lines_of(way)));
+    words.add(say(name_of(scene, way), " takes ", count_text(way.lines)));
+    if (i == 0) words.add(way.lines == 1 ? " line of working" : " lines of working, all in all");
+    if (way.method == best.method) shortest = i;
+    is_alone = is_alone && (way.method == best.method || way.lines > best.lines);
   }
-  const auto equal = std::count_if(choice.ways.begin(), choice.ways.end(),
-                                   [&](const Way& way) { return way.lines == best.lines; });
-  return say(words,
-             equal > 1 ? ". Of the shortest, this one is taken: " : ". The shortest is taken: ",
-             name_of(scene, best), ".");
+  return say(words, ". The ", kOrdinals.at(shortest),
+             is_alone ? " is the shortest, so it is taken." : " is taken: none is shorter.");
 }
 
 }  // namespace

@@ -260,6 +260,12 @@ inline const std::vector<ProblemAnswers>& problem_answers() {
         {"S open", "voltage across S", "19/2"},
         {"S open", "current through W", "3/8"},
         {"S open", "potential at H", "2"}}},
+      {"42-wire-lantern.circuit",
+       {{"", "resistance seen by E", "10"},
+        {"", "current through E", "3/5"},
+        {"", "current through R1", "1/5"},
+        {"", "current through R4", "1/10"},
+        {"", "current through R12", "1/5"}}},
   };
   return kAnswers;
 }
