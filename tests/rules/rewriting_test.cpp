@@ -115,7 +115,7 @@ TEST(StarDelta, RefusesArmsThatEndTogetherOrMeetNowhere) {
       "resistor R2 = 1 ohm from A to T\n"
       "resistor R3 = 1 ohm from A to G\n"
       "resistor R4 = 1 ohm from T to B\n"
-      "resistor R5 = 1 ohm from A to A\n");
+      "resistor R5 = 1 ohm from B to B\n");
   EXPECT_EQ(only_fact<EndTogether>(c.judge(RuleName::star_delta, "R1 R2 R3")).point, c.at("T"));
   only_fact<ShareNoPoint>(c.judge(RuleName::star_delta, "R1 R3 R4"));
   only_fact<BothEndsOn>(c.judge(RuleName::star_delta, "R1 R3 R5"));
