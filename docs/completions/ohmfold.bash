@@ -9,13 +9,14 @@ _ohmfold() {
     esac
   done
   case $before in
+    --method) mapfile -t COMPREPLY < <(compgen -W 'series-parallel equal-potentials delta-star node-voltage superposition' -- "$word"); return ;;
     --as) mapfile -t COMPREPLY < <(compgen -W 'text json' -- "$word"); return ;;
     --figures | --width | --case | --across) return ;;
     -o | --output) compopt -o default 2> /dev/null; return ;;
   esac
   case $command:$word in
     :*) mapfile -t COMPREPLY < <(compgen -W 'solve inspect combine -h --help --version' -- "$word") ;;
-    solve:-*) mapfile -t COMPREPLY < <(compgen -W "--case --pairs $shared" -- "$word") ;;
+    solve:-*) mapfile -t COMPREPLY < <(compgen -W "--case --method --pairs $shared" -- "$word") ;;
     inspect:-*) mapfile -t COMPREPLY < <(compgen -W "--case $shared" -- "$word") ;;
     combine:-*) mapfile -t COMPREPLY < <(compgen -W "--across --pairs $shared" -- "$word") ;;
     solve:* | inspect:*) compopt -o default 2> /dev/null ;;

@@ -8,6 +8,7 @@ complete -c ohmfold -s h -l help -d 'Print a short help'
 
 complete -c ohmfold -n '__fish_seen_subcommand_from solve' -l case -x -d 'Solve only the case of this label'
 complete -c ohmfold -n '__fish_seen_subcommand_from inspect' -l case -x -d 'Inspect only the case of this label'
+complete -c ohmfold -n '__fish_seen_subcommand_from solve' -l method -x -a 'series-parallel equal-potentials delta-star node-voltage superposition' -d 'The way to take where series and parallel stop'
 complete -c ohmfold -n '__fish_seen_subcommand_from combine' -f -l across -x -d 'Feed it with this voltage'
 
 set -l solves '__fish_seen_subcommand_from solve combine'

@@ -66,10 +66,10 @@ struct Balanced {
 };  ///< first_near / first_far = second_near / second_far: no voltage across the part
 struct Symmetric {
   PointId first, second;
-};  ///< a symmetry that keeps both terminals moves one to the other; Moves facts tell it
+};  ///< a symmetry that keeps both terminals moves one to the other; the next Moves facts tell it
 struct InTheMiddle {
   PointId point;
-};  ///< a symmetry that exchanges the terminals keeps this point; Moves facts tell it
+};  ///< a symmetry that exchanges the terminals keeps this point; the next Moves facts tell it
 struct Moves {
   PointId from, to;
 };  ///< the symmetry of the fact before moves this point there; points not named stay

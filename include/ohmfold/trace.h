@@ -81,13 +81,14 @@ enum class Stop : std::uint8_t {
 /// A way that leads on where series and parallel stop, and what it costs.
 struct Way {
   Method method{};
-  std::size_t lines = 0;     ///< values and equations to write down, there and back
-  std::size_t bits = 0;      ///< of all resistances that it makes: how simple its fractions are
-  std::size_t steps = 0;     ///< of rewriting, series and parallel among them
-  std::size_t unknowns = 0;  ///< potentials that equations still have to give
-  Method then{};             ///< equal_potentials only: what leads on where it stops, or itself
-  RuleName first{};          ///< where it rewrites: its first step …
-  std::vector<PointId> at;   ///< … and the points it is about
+  std::size_t lines = 0;      ///< values and equations to write down, there and back
+  std::size_t bits = 0;       ///< of all resistances that it makes: how simple its fractions are
+  std::size_t steps = 0;      ///< of rewriting, series and parallel among them
+  std::size_t unknowns = 0;   ///< potentials that equations still have to give
+  Method then{};              ///< equal_potentials only: what leads on where it stops, or itself
+  RuleName first{};           ///< where it rewrites: its first step …
+  std::vector<PointId> at;    ///< … and the points that it is about …
+  std::vector<PartId> parts;  ///< … or the parts that it leaves out
 };
 
 /// Why a way that was asked for could not be taken.

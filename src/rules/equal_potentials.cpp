@@ -66,7 +66,10 @@ void add_moves(const SeenGraph& graph, const Symmetry& symmetry, std::vector<Fac
 class Comparison {
  public:
   Comparison(const Network& network, const SeenGraph& graph)
-      : network_(network), graph_(graph), group_(graph.points.size()) {
+      : network_(network),
+        graph_(graph),
+        group_(graph.points.size()),
+        is_middle_(graph.points.size(), false) {
     for (std::uint32_t i = 0; i < group_.size(); ++i) group_[i] = i;
   }
 
@@ -85,12 +88,32 @@ class Comparison {
     return true;
   }
 
-  [[nodiscard]] std::vector<Fact> facts() && { return std::move(facts_); }
+  // What was found, each symmetry once with all that it says.
+  [[nodiscard]] std::vector<Fact> facts() && {
+    for (const Shown& one : shown_) {
+      facts_.insert(facts_.end(), one.facts.begin(), one.facts.end());
+      add_moves(graph_, one.by, facts_);
+    }
+    return std::move(facts_);
+  }
 
  private:
+  struct Shown {
+    Symmetry by;
+    std::vector<Fact> facts;
+  };
+
   bool refuse(const Fact& fact) {
+    shown_.clear();
     facts_ = {fact};
     return false;
+  }
+
+  void show(const Symmetry& by, const Fact& fact) {
+    auto at =
+        std::find_if(shown_.begin(), shown_.end(), [&](const Shown& one) { return one.by == by; });
+    if (at == shown_.end()) at = shown_.insert(at, {by, {}});
+    at->facts.push_back(fact);
   }
 
   bool by_balance(PartId bridge) {
@@ -103,17 +126,17 @@ class Comparison {
     if (!is_within_reach(graph_)) return false;
     if (!search_) search_.emplace(graph_);
     if (const auto kept = search_->keeping(a, b)) {
-      facts_.emplace_back(Symmetric{graph_.points[a], graph_.points[b]});
-      add_moves(graph_, *kept, facts_);
+      show(*kept, Symmetric{graph_.points[a], graph_.points[b]});
       return true;
     }
     const auto first = search_->turning(a);
     const auto second = first ? search_->turning(b) : std::nullopt;
     if (!second) return false;
-    facts_.emplace_back(InTheMiddle{graph_.points[a]});
-    add_moves(graph_, *first, facts_);
-    facts_.emplace_back(InTheMiddle{graph_.points[b]});
-    add_moves(graph_, *second, facts_);
+    for (const auto& [point, by] : {std::pair(a, *first), std::pair(b, *second)}) {
+      if (is_middle_[point]) continue;
+      is_middle_[point] = true;
+      show(by, InTheMiddle{graph_.points[point]});
+    }
     return true;
   }
 
@@ -136,9 +159,11 @@ class Comparison {
   const Network& network_;
   const SeenGraph& graph_;
   std::vector<std::uint32_t> group_;  // by point: equal where the potentials are known to be
+  std::vector<bool> is_middle_;       // by point: told to be half-way
   std::optional<SymmetrySearch> search_;
   std::optional<std::vector<std::optional<Number>>> potential_;
   std::vector<Fact> facts_;
+  std::vector<Shown> shown_;
 };
 
 Verdict judge(const Network& network, const Place& place) {

@@ -38,9 +38,10 @@ std::optional<SeenGraph> seen_graph(const Network& network) {
   std::map<std::pair<std::uint32_t, std::uint32_t>, Number> between;
   for (const PartId part : resistors) {
     if (network.from(part) == network.to(part)) continue;
-    const auto [a, b] =
-        std::minmax(*graph.number_of(network.from(part)), *graph.number_of(network.to(part)));
-    between[{a, b}] += Number(1) / network.resistance(part).lowest_terms();
+    const std::uint32_t a = *graph.number_of(network.from(part));
+    const std::uint32_t b = *graph.number_of(network.to(part));
+    between[{std::min(a, b), std::max(a, b)}] +=
+        Number(1) / network.resistance(part).lowest_terms();
   }
   graph.edges.resize(graph.points.size());
   graph.edge_count = between.size();

@@ -55,17 +55,28 @@ class SymmetrySearch {
   // Colours of the points in both copies of the graph, one after the other.
   using Colours = std::vector<std::uint32_t>;
   using Wishes = std::vector<std::pair<std::uint32_t, std::uint32_t>>;
+  // A point of the first copy that is to be set, and where in the second it can go.
+  struct Choice {
+    Colours colours;
+    std::uint32_t point = 0;
+    std::vector<std::uint32_t> candidates;  // those still to try, the best last
+    bool is_discrete = false;               // all points are told apart: nothing to set
+  };
 
   [[nodiscard]] bool can_exchange(std::uint32_t a, std::uint32_t b) const;
   [[nodiscard]] std::optional<Symmetry> search(const Wishes& wishes);
   [[nodiscard]] bool refine(Colours& colours);
+  [[nodiscard]] std::size_t work_of_refining() const { return 4 * (graph_.edge_count + count_); }
+  void choose(Choice& now) const;
+  [[nodiscard]] Symmetry read(const Colours& colours) const;
   [[nodiscard]] bool is_symmetry(const Symmetry& symmetry) const;
 
   const SeenGraph& graph_;
   std::uint32_t count_;
   std::size_t work_left_;
   std::vector<std::uint32_t> cells_;
-  std::vector<Symmetry> known_;
+  std::vector<Symmetry> known_;   // that keep the terminals
+  std::vector<Symmetry> turned_;  // that exchange them
 };
 
 }  // namespace ohmfold

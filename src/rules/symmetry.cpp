@@ -7,8 +7,8 @@
 namespace ohmfold {
 namespace {
 
-// In edges looked at: about a second at most.
-constexpr std::size_t kMostWork = 30'000'000;
+// In edges looked at: some tenths of a second at most.
+constexpr std::size_t kMostWork = 8'000'000;
 
 // How a point looks with the colours so far: its own, then weight and colour of each neighbour.
 using Look = std::vector<std::uint64_t>;
@@ -37,9 +37,8 @@ SymmetrySearch::SymmetrySearch(const SeenGraph& graph)
 bool SymmetrySearch::refine(Colours& colours) {
   std::size_t known = 0;
   while (true) {
-    const std::size_t work = 4 * (graph_.edge_count + count_);
-    if (work_left_ < work) return false;
-    work_left_ -= work;
+    if (work_left_ < work_of_refining()) return false;
+    work_left_ -= work_of_refining();
     std::vector<std::pair<Look, std::uint32_t>> looks;
     looks.reserve(colours.size());
     for (std::uint32_t i = 0; i < colours.size(); ++i) {
@@ -81,58 +80,62 @@ bool SymmetrySearch::is_symmetry(const Symmetry& symmetry) const {
   return true;
 }
 
-std::optional<Symmetry> SymmetrySearch::search(const Wishes& wishes) {
-  struct Choice {
-    Colours colours;
-    std::uint32_t point = 0;                // of the first copy, to be set
-    std::vector<std::uint32_t> candidates;  // of the second, those still to try, the best last
+// The smallest set of points that are not told apart yet; its first point is set next, and stays
+// where it is if it can.
+void SymmetrySearch::choose(Choice& now) const {
+  std::vector<std::vector<std::uint32_t>> cells(2 * std::size_t{count_});
+  for (std::uint32_t i = 0; i < count_; ++i) cells[now.colours[i]].push_back(i);
+  const auto is_better = [](const auto& a, const auto& b) {
+    return a.size() > 1 && (b.size() < 2 || a.size() < b.size());
   };
-  std::vector<Choice> open(1);
-  open.back().colours.assign(2 * std::size_t{count_}, 0);
-  std::uint32_t next_colour = 0;
-  for (const auto& [from, to] : wishes) {
-    open.back().colours[from] = ++next_colour;
-    open.back().colours[count_ + to] = next_colour;
+  const auto cell = std::min_element(cells.begin(), cells.end(), is_better);
+  now.is_discrete = cell->size() < 2;
+  if (now.is_discrete) return;
+  now.point = cell->front();
+  const std::uint32_t colour = now.colours[now.point];
+  for (std::uint32_t i = count_; i-- > 0;) {
+    if (i != now.point && now.colours[count_ + i] == colour) now.candidates.push_back(i);
   }
-  if (!refine(open.back().colours)) return std::nullopt;
-  bool is_new = true;
-  while (!open.empty()) {
+  if (now.colours[count_ + now.point] == colour) now.candidates.push_back(now.point);
+}
+
+// Where each point goes once all are told apart.
+Symmetry SymmetrySearch::read(const Colours& colours) const {
+  std::vector<std::uint32_t> by_colour(2 * std::size_t{count_});
+  for (std::uint32_t i = 0; i < count_; ++i) by_colour[colours[count_ + i]] = i;
+  Symmetry symmetry(count_);
+  for (std::uint32_t i = 0; i < count_; ++i) symmetry[i] = by_colour[colours[i]];
+  return symmetry;
+}
+
+std::optional<Symmetry> SymmetrySearch::search(const Wishes& wishes) {
+  Choice start;
+  start.colours.assign(2 * std::size_t{count_}, 0);
+  std::uint32_t wish = 0;
+  for (const auto& [from, to] : wishes) {
+    ++wish;
+    start.colours[from] = start.colours[count_ + to] = wish;
+  }
+  if (!refine(start.colours)) return std::nullopt;
+  choose(start);
+  std::vector<Choice> open{std::move(start)};
+  while (!open.empty() && work_left_ >= work_of_refining()) {
     Choice& now = open.back();
-    if (is_new) {
-      std::vector<std::vector<std::uint32_t>> cells(2 * std::size_t{count_});
-      for (std::uint32_t i = 0; i < count_; ++i) cells[now.colours[i]].push_back(i);
-      const auto smaller = [](const auto& a, const auto& b) {
-        return a.size() > 1 && (b.size() < 2 || a.size() < b.size());
-      };
-      const auto cell = std::min_element(cells.begin(), cells.end(), smaller);
-      const bool discrete = cell->size() < 2;
-      Symmetry symmetry(count_);
-      if (!discrete) now.point = cell->front();
-      for (std::uint32_t i = count_; i-- > 0;) {
-        const std::uint32_t colour = now.colours[count_ + i];
-        if (discrete) symmetry[cells[colour].front()] = i;
-        if (!discrete && colour == now.colours[now.point] && i != now.point) {
-          now.candidates.push_back(i);
-        }
-      }
-      if (discrete) {
-        if (is_symmetry(symmetry)) return symmetry;
-      } else if (now.colours[count_ + now.point] == now.colours[now.point]) {
-        now.candidates.push_back(now.point);
-      }
+    if (now.is_discrete) {
+      Symmetry symmetry = read(now.colours);
+      if (is_symmetry(symmetry)) return symmetry;
     }
     if (now.candidates.empty()) {
       open.pop_back();
-      is_new = false;
       continue;
     }
     Choice next;
     next.colours = now.colours;
     next.colours[now.point] = next.colours[count_ + now.candidates.back()] = 2 * count_;
     now.candidates.pop_back();
-    is_new = refine(next.colours);
-    if (is_new) open.push_back(std::move(next));
-    if (work_left_ < 4 * (graph_.edge_count + count_)) return std::nullopt;
+    if (!refine(next.colours)) continue;
+    choose(next);
+    open.push_back(std::move(next));
   }
   return std::nullopt;
 }
@@ -170,7 +173,14 @@ std::optional<Symmetry> SymmetrySearch::keeping(std::uint32_t from, std::uint32_
 }
 
 std::optional<Symmetry> SymmetrySearch::turning(std::uint32_t point) {
-  return search({{graph_.terminal, graph_.other}, {graph_.other, graph_.terminal}, {point, point}});
+  for (const Symmetry& symmetry : turned_) {
+    if (symmetry[point] == point) return symmetry;
+  }
+  const Wishes wishes{
+      {graph_.terminal, graph_.other}, {graph_.other, graph_.terminal}, {point, point}};
+  std::optional<Symmetry> found = search(wishes);
+  if (found) turned_.push_back(*found);
+  return found;
 }
 
 }  // namespace ohmfold

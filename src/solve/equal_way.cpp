@@ -20,8 +20,12 @@ Trial by_equal_potentials_alone(const Reducer& stuck, EqualUse use) {
     EqualPotentials found = equal_potentials_in(trial.reducer.network());
     if (found.empty()) break;
     const bool leave_out = use == EqualUse::leave_out ? !found.cuts.empty() : found.merges.empty();
+    const std::size_t before = trial.reducer.steps().size();
     trial.plan.push_back(moves_at(std::move(leave_out ? found.cuts : found.merges)));
     trial.reducer.transform(trial.plan.back());
+    if (trial.reducer.steps().size() > before) continue;
+    trial.plan.pop_back();
+    break;
   }
   return trial;
 }

@@ -15,7 +15,9 @@ Reduction reduce(Network start, bool pairs) {
 Reduction reduce(Network start, const SolveOptions& options) {
   Reducer reducer(std::move(start), options.pairs);
   reducer.run();
-  if (reducer.stop() != Stop::bridge) return std::move(reducer).finish();
+  const Stop stop = reducer.stop();
+  const bool ends = stop == Stop::several_sources && options.method == Method::series_parallel;
+  if (stop != Stop::bridge && !ends) return std::move(reducer).finish();
   Choice choice = go_on(reducer, options);
   Reduction reduction = std::move(reducer).finish();
   reduction.choice = std::move(choice);

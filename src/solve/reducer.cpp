@@ -63,7 +63,7 @@ void Reducer::run() {
 
 void Reducer::transform(const std::vector<Move>& moves) {
   ++stage_;
-  for (const Move& move : moves) apply(rule(move.rule), move.place);
+  for (const Move& move : moves) try_apply(rule(move.rule), move.place);
   run();
 }
 
@@ -135,8 +135,12 @@ std::vector<Reducer::Candidate> Reducer::visible(const Frontier& frontier, Tier 
 }
 
 void Reducer::apply(const Rule& rule, Place place) {
+  ensure(try_apply(rule, std::move(place)), "a rule found a place that it does not allow");
+}
+
+bool Reducer::try_apply(const Rule& rule, Place place) {
   const Verdict verdict = rule.judge(network(), place);
-  ensure(verdict.allowed, "a rule found a place that it does not allow");
+  if (!verdict.allowed) return false;
   Place recorded{{}, place.first, place.second};
   const Edit edit = rule.apply(network(), std::move(place));
   const PartId made = result_.end.commit(edit);
@@ -152,6 +156,7 @@ void Reducer::apply(const Rule& rule, Place place) {
     next_.points.push_back(network().from(part));
     next_.points.push_back(network().to(part));
   }
+  return true;
 }
 
 // Beyond the budget, values are let go a little after the step that took their part: those of the

@@ -30,7 +30,7 @@ bool has_source(const Network& network) {
 
 Kind kind_of(const Reduction& main, bool driven) {
   if (!driven) return Kind::no_source;
-  if (main.choice.made) return Kind::bridge;
+  if (main.choice.made && main.stop != Stop::several_sources) return Kind::bridge;
   switch (main.stop) {
     case Stop::reduced:
     case Stop::short_circuit:

@@ -24,11 +24,19 @@ struct Option {
   Plan plan;  // on the core
 };
 
-// Of equal ones the first.
+// Fewer lines; of as many, simpler fractions, where both ways make resistances.
+bool is_shorter(const Way& a, const Way& b) {
+  if (a.lines != b.lines) return a.lines < b.lines;
+  return a.bits != 0 && b.bits != 0 && a.bits < b.bits;
+}
+
+// Of equal ones the first. Requires at least one.
 Option shortest(const std::vector<Option>& options) {
-  return *std::min_element(options.begin(), options.end(), [](const Option& a, const Option& b) {
-    return Cost{a.way.lines, a.way.bits} < Cost{b.way.lines, b.way.bits};
-  });
+  const Option* best = &options.front();
+  for (const Option& option : options) {
+    if (is_shorter(option.way, best->way)) best = &option;
+  }
+  return *best;
 }
 
 class Chooser {
@@ -46,9 +54,6 @@ class Chooser {
 
   Choice run() {
     switch (choice_.asked) {
-      case Method::series_parallel:
-        choice_.method = Method::series_parallel;
-        break;
       case Method::node_voltage:
         take(by_node_voltage({stuck_, {}}, Method::node_voltage));
         break;
@@ -60,6 +65,7 @@ class Chooser {
         take_or_refuse(by_equal_potentials(), Refusal::no_equal_potentials);
         break;
       case Method::automatic:
+      case Method::series_parallel:
       case Method::superposition:
         take_shortest();
         break;
@@ -146,6 +152,9 @@ class Chooser {
     const Reducer::Move& first = trial.plan.front().front();
     option.way.first = first.rule;
     option.way.at = points_of(first);
+    if (first.rule == RuleName::equal_potentials) {
+      option.way.parts = core_.in_whole(first.place).parts;
+    }
     return option;
   }
 
@@ -193,6 +202,13 @@ class Chooser {
 }  // namespace
 
 Choice go_on(Reducer& reducer, const SolveOptions& options) {
+  if (options.method == Method::series_parallel) {
+    Choice choice;
+    choice.made = true;
+    choice.asked = choice.method = Method::series_parallel;
+    choice.after = reducer.steps().size();
+    return choice;
+  }
   return Chooser(reducer, options).run();
 }
 

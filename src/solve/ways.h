@@ -7,9 +7,10 @@
 namespace ohmfold {
 
 /// Takes `reducer`, which series and parallel have left with one source and more than one part
-/// (Stop::bridge), further: by the way that is wished for, or by the one with the fewest lines of
-/// working, then the simplest fractions, then in the order of Method. A wish that cannot be done is
-/// recorded with its reason, and the shortest way taken.
+/// (Stop::bridge), further (with Method::series_parallel, also with several sources: not at all):
+/// by the way that is wished for, or by the one with the fewest lines of working, then the simplest
+/// fractions, then in the order of Method. A wish that cannot be done is recorded with its reason,
+/// and the shortest way taken.
 ///
 /// Ways that rewrite are tried out on a copy of what is left. Equal potentials are looked for up to
 /// some hundred points; delta and star are tried up to kMostTried parts, and up to kMostRewritten

@@ -89,10 +89,7 @@ void add_further(const Scene& scene, const Answer& answer, const Reduction& redu
   document.paragraph(say("Look into the circuit from ", further.words.point(first), " and ",
                          further.words.point(second), ". ", plan(further)));
   add_reduction(further, complete, document);
-  if (reduction.stop == Stop::bridge) {
-    document.paragraph(bridge_words(further));
-    document.paragraph(port_words());
-  }
+  if (const Words words = port_words(reduction); !words.empty()) document.paragraph(words);
   if (answer.thevenin) {
     add_thevenin(further, answer, document);
     return;

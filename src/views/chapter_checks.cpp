@@ -63,13 +63,27 @@ class Checks {
     document_.working(sums(law, checks));
   }
 
+  // Does a step hold only as seen by the source?
+  [[nodiscard]] bool rests_on_potentials() const {
+    const auto rests = [](const Reduction& reduction) {
+      for (std::size_t i = 0; i < reduction.steps.size(); ++i) {
+        if (reduction.steps[i].scope == Scope::as_seen_by_the_source) return true;
+      }
+      return false;
+    };
+    return rests(trace_.main) || std::any_of(trace_.further.begin(), trace_.further.end(), rests);
+  }
+
   [[nodiscard]] Words statement(CheckLaw law, const std::vector<const Check*>& checks,
                                 std::size_t places) const {
     switch (law) {
       case CheckLaw::step:
         return say("Steps: ",
                    places == 1 ? "the step leaves" : "all " + count_text(places) + " steps leave",
-                   " the circuit the same as seen from the points that stay.");
+                   " the circuit the same as seen from the points that stay",
+                   rests_on_potentials()
+                       ? ", or, where potentials are equal, as seen by its source."
+                       : ".");
       case CheckLaw::current:
         return say("Current law: what comes in goes out, at ", at(checks, places), ".");
       case CheckLaw::voltage:

@@ -109,8 +109,9 @@ void add_what_is_left(const Scene& scene, const CaseTrace& trace, Document& docu
         return;
       }
       document.heading(3, say("Equivalent resistance"));
-      document.paragraph(bridge_words(scene));
-      document.paragraph(port_words());
+      if (const Words words = port_words(scene.reduction); !words.empty()) {
+        document.paragraph(words);
+      }
       break;
     case Stop::several_sources:
       add_node_voltages(scene, trace, document);

@@ -20,6 +20,10 @@ PointId ground_of(const Problem& problem) {
   return PointId{0};
 }
 
+Words several_words() {
+  return say("More than one battery is left, so no single resistance can stand for the rest.");
+}
+
 }  // namespace
 
 std::vector<PointId> points_left(const Reduction& reduction) {
@@ -33,28 +37,32 @@ std::vector<PointId> points_left(const Reduction& reduction) {
   return points;
 }
 
-Words bridge_words(const Scene& scene) {
+Words where_it_stops(const Scene& scene) {
   const Reduction& reduction = scene.reduction;
-  const Network& end = reduction.end;
+  if (reduction.stop == Stop::several_sources) return several_words();
+  const Network network = replay(reduction, reduction.choice.after);
   std::vector<Words> parts;
-  for (const PartId part : reduction.left) {
-    if (is_source(end.kind(part))) continue;
-    parts.push_back(say(scene.words.part(part), " joins ", scene.words.point(end.from(part)),
-                        " and ", scene.words.point(end.to(part))));
+  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
+    const PartId part{i};
+    if (!network.is_alive(part) || is_source(network.kind(part))) continue;
+    parts.push_back(say(scene.words.part(part), " joins ", scene.words.point(network.from(part)),
+                        " and ", scene.words.point(network.to(part))));
   }
-  return say(reduction.steps.empty() ? "This is a bridge. " : "What is left is a bridge. ",
+  return say(reduction.choice.after == 0 ? "This is a bridge. " : "What is left is a bridge. ",
              sentence(listed(parts, kMostJoined)),
              " No two of them are in parallel: no two join the same two points. No two are in "
              "series: at every point three or more meet, ",
-             end.kind(reduction.source) == ElementKind::port
+             network.kind(reduction.source) == ElementKind::port
                  ? "or one of the two points asked about lies there."
                  : "the battery counted.");
 }
 
-Words port_words() {
+Words port_words(const Reduction& reduction) {
+  if (reduction.stop != Stop::bridge) return {};
+  if (reduction.choice.method == Method::series_parallel) return {};
   return say(
-      "Node-voltage analysis helps: with 1\u00A0V between the two points it gives the "
-      "current that enters, and R = V / I.");
+      "Node-voltage analysis: with 1\u00A0V between the two points it gives the current that "
+      "enters, and R = V / I.");
 }
 
 namespace {
@@ -97,12 +105,10 @@ Words solved_words(const NodeEquations& equations, std::size_t unknowns) {
 }  // namespace
 
 void add_node_voltages(const Scene& scene, const CaseTrace& trace, Document& document) {
+  if (scene.reduction.choice.method == Method::series_parallel) return;
   const PointId ground = ground_of(scene.problem);
   document.heading(3, say("Node-voltage analysis"));
-  document.paragraph(
-      scene.reduction.stop == Stop::bridge
-          ? bridge_words(scene)
-          : say("More than one battery is left, so no single resistance can stand for the rest."));
+  if (scene.reduction.stop == Stop::several_sources) document.paragraph(several_words());
   const NodeEquations equations = node_equations(scene, trace, ground);
   if (!equations.batteries.empty()) {
     document.paragraph(say("The potential of ", scene.words.point(ground),

@@ -7,6 +7,7 @@
 #include "views/proof_chapter.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
+#include "views/ways_words.h"
 
 namespace ohmfold::views {
 
@@ -79,6 +80,11 @@ void add_redraw(const Scene& scene, std::uint32_t stage, std::size_t steps, Docu
   document.paragraph(say(words, parts.empty() ? "nothing is left." : "."));
 }
 
+void add_choice(const Scene& scene, Document& document) {
+  document.paragraph(where_it_stops(scene));
+  document.paragraph(choice_words(scene));
+}
+
 void add_step(const Scene& scene, const Step& step, Document& document) {
   document.entry(std::to_string(step.number), scene.words.action(step));
   document.paragraph(scene.words.reason(step), 1);
@@ -101,7 +107,9 @@ std::pair<PointId, PointId> terminals(const Reduction& reduction) {
 void add_reduction(const Scene& scene, bool whole, Document& document) {
   const StepLog& steps = scene.reduction.steps;
   const Selection selection = select(steps.size(), whole);
+  const Choice& choice = scene.reduction.choice;
   for (std::size_t i = 0; i < steps.size(); ++i) {
+    if (choice.made && i == choice.after) add_choice(scene, document);
     if (!selection.shows(i)) continue;
     add_step(scene, steps[i], document);
     const bool stage_ends = i + 1 == steps.size() || steps[i + 1].stage != steps[i].stage;
@@ -112,6 +120,7 @@ void add_reduction(const Scene& scene, bool whole, Document& document) {
                              " are not shown here; the last ones follow."));
     }
   }
+  if (choice.made && steps.size() == choice.after) add_choice(scene, document);
 }
 
 void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
@@ -121,7 +130,7 @@ void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
     return;
   }
   document.paragraph(plan(scene));
-  if (!scene.reduction.steps.empty()) {
+  if (!scene.reduction.steps.empty() || scene.reduction.choice.made) {
     document.heading(3, say("Reducing the circuit"));
     add_reduction(scene, trace.complete, document);
   }

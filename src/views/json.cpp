@@ -37,6 +37,7 @@ class TraceWriter {
     const StepLog& steps = trace.main.steps;
     list("steps", steps.size(), [&](std::size_t i) { return items.step(steps[i]); });
     put("bridge", items.bridge());
+    put("way", items.way(trace.main));
     put("equivalent", items.equivalent());
     list("returns", trace.returns, [&](const Return& item) { return items.returned(item); });
     list("branches", trace.branches, [&](const BranchResult& item) { return items.branch(item); });

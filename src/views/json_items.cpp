@@ -1,12 +1,14 @@
 // The entries of a trace as JSON.
 #include "views/json_items.h"
 
+#include <algorithm>
 #include <array>
 
 #include "views/bridge_json.h"
 #include "views/lettering.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
+#include "views/ways_words.h"
 
 namespace ohmfold::views {
 
@@ -16,6 +18,20 @@ Json part_list(const PartNames& names, std::span<const PartId> ids) {
   Json result = Json::array();
   for (const PartId id : ids) result.push_back(names.of(id));
   return result;
+}
+
+// The points that a step makes: of those between which its parts lie, the last ones.
+std::vector<PointId> new_points(const Step& step) {
+  std::vector<PointId> points;
+  for (const NewPart& part : step.adds) {
+    points.push_back(part.from);
+    points.push_back(part.to);
+  }
+  std::sort(points.begin(), points.end());
+  points.erase(std::unique(points.begin(), points.end()), points.end());
+  points.erase(points.begin(),
+               points.end() - std::min<std::ptrdiff_t>(step.new_points, std::ssize(points)));
+  return points;
 }
 
 // In a network too large to find every value, the values of steps are written only up to about a
@@ -51,6 +67,7 @@ Json JsonItems::step_of(const Scene& scene, const Step& step) const {
       single ? Json(scene.names.of(std::array{step.first, step.second})) : Json(nullptr);
   result["value"] = single ? made_value(scene, step.makes) : Json(nullptr);
   if (several) result["parts"] = parts_made(scene, step);
+  if (step.new_points > 0) result["points"] = scene.names.of(new_points(step));
   if (step.scope == Scope::as_seen_by_the_source) result["scope"] = "as-seen-by-the-source";
   const auto formula = combination(scene, step);
   result["formula"] = formula
@@ -100,6 +117,27 @@ Json JsonItems::made_value(const Scene& scene, PartId made) const {
 
 Json JsonItems::bridge() const {
   return trace_.bridge ? bridge_json(scene_, *trace_.bridge) : Json(nullptr);
+}
+
+Json JsonItems::way(const Reduction& reduction) const {
+  const Choice& choice = reduction.choice;
+  if (!choice.made) return nullptr;
+  Json result;
+  if (choice.asked != Method::automatic) result["asked"] = method_word(choice.asked);
+  result["method"] = method_word(choice.method);
+  result["after"] = choice.after;
+  result["ways"] = Json::array();
+  for (const Way& way : choice.ways) {
+    Json one;
+    one["method"] = method_word(way.method);
+    one["lines"] = way.lines;
+    one["unknowns"] = way.unknowns;
+    if (way.then != way.method) one["then"] = method_word(way.then);
+    result["ways"].push_back(std::move(one));
+  }
+  const Scene scene(problem_, reduction, figures_);
+  result["reason"] = plain_text(choice_words(scene));
+  return result;
 }
 
 Json JsonItems::equivalent() const {
@@ -159,6 +197,7 @@ Json JsonItems::answer(const Answer& answer) const {
   for (std::size_t i = 0; i < steps.size(); ++i) {
     result["steps"].push_back(step_of(further, steps[i]));
   }
+  if (further.reduction.choice.made) result["way"] = way(further.reduction);
   return result;
 }
 

@@ -15,6 +15,7 @@ class JsonItems {
 
   [[nodiscard]] Json step(const Step& step) const { return step_of(scene_, step); }
   [[nodiscard]] Json bridge() const;
+  [[nodiscard]] Json way(const Reduction& reduction) const;
   [[nodiscard]] Json equivalent() const;
   [[nodiscard]] Json returned(const Return& item) const;
   [[nodiscard]] Json branch(const BranchResult& branch) const;

@@ -66,7 +66,7 @@ Document outline(const Trace& trace, int figures) {
       continue;
     }
     add_steps(scene, one, document);
-    if (!one.complete) {
+    if (!one.complete && one.main.choice.method != Method::series_parallel) {
       document.paragraph(
           say("The exact values of all parts together would be too long to write, so "
               "only what is asked for has been found."));

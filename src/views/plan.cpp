@@ -2,6 +2,7 @@
 #include "views/plan.h"
 
 #include "views/reduction_chapter.h"
+#include "views/ways_words.h"
 
 namespace ohmfold::views {
 
@@ -10,11 +11,16 @@ namespace {
 /// With more combinations than this the plan names none of them.
 constexpr std::size_t kMostNamed = 6;
 
+/// The steps that series and parallel need.
+std::size_t plain_steps(const Reduction& reduction) {
+  return reduction.choice.made ? reduction.choice.after : reduction.steps.size();
+}
+
 /// "Leave out what carries no current. "
 Words tidying(const Reduction& reduction) {
   bool merges = false;
   bool leaves_out = false;
-  for (std::size_t i = 0; i < reduction.steps.size() && !reduction.steps[i].makes.exists(); ++i) {
+  for (std::size_t i = 0; i < plain_steps(reduction) && !reduction.steps[i].makes.exists(); ++i) {
     const bool wire = reduction.steps[i].rule == RuleName::ideal_wire;
     merges = merges || wire;
     leaves_out = leaves_out || !wire;
@@ -31,7 +37,7 @@ Words combinations(const Scene& scene) {
   Words words;
   std::size_t named = 0;
   std::uint32_t stage = 0;
-  for (std::size_t i = 0; i < steps.size(); ++i) {
+  for (std::size_t i = 0; i < plain_steps(scene.reduction); ++i) {
     const Step step = steps[i];
     if (!step.makes.exists()) continue;
     if (++named > kMostNamed || step.takes.size() > kMostNamed) {
@@ -52,7 +58,8 @@ bool is_port(const Reduction& reduction) {
 }
 
 bool combines(const Reduction& reduction) {
-  return !reduction.steps.empty() && reduction.steps[reduction.steps.size() - 1].makes.exists();
+  const std::size_t steps = plain_steps(reduction);
+  return steps > 0 && reduction.steps[steps - 1].makes.exists();
 }
 
 Words plan_to_one_part(const Scene& scene) {
@@ -73,35 +80,38 @@ Words plan_to_one_part(const Scene& scene) {
   return words;
 }
 
-/// For what no rule brings down to one part.
-Words plan_to_equations(const Scene& scene) {
+/// For what series and parallel do not bring down to one part.
+Words plan_beyond(const Scene& scene) {
   const Reduction& reduction = scene.reduction;
+  const bool several = reduction.stop == Stop::several_sources;
   Words words = tidying(reduction);
   if (combines(reduction)) words.add(say("Combine ", combinations(scene), ". "));
-  if (reduction.stop == Stop::bridge) {
-    words.add(say("No two of ", combines(reduction) ? "the parts that are left" : "the parts",
-                  " are in series or in parallel"));
+  if (several) {
+    words.add(say("More than one source feeds ",
+                  combines(reduction) ? "what is left" : "the circuit",
+                  ": find the potentials by node-voltage analysis"));
   } else {
-    words.add(
-        say("More than one source feeds ", combines(reduction) ? "what is left" : "the circuit"));
+    words.add(say("No two of ", combines(reduction) ? "the parts that are left" : "the parts",
+                  " are in series or in parallel: ", way_taken(reduction)));
   }
-  if (is_port(reduction)) {
-    return say(words, ": find the resistance by node-voltage analysis.");
+  const bool ends = reduction.choice.method == Method::series_parallel && !several;
+  if (ends || is_port(reduction)) return say(words, ".");
+  if (reduction.stop == Stop::reduced) {
+    return say(words, ". Find the current of the battery, then undo the steps in reverse order.");
   }
-  words.add(": find the potentials by node-voltage analysis");
-  words.add(reduction.steps.empty() ? "." : ", then undo the steps in reverse order.");
-  return words;
+  return say(words, reduction.steps.empty() ? "." : ", then undo the steps in reverse order.");
 }
 
 }  // namespace
 
 Words plan(const Scene& scene) {
+  if (scene.reduction.choice.made) return plan_beyond(scene);
   switch (scene.reduction.stop) {
     case Stop::reduced:
       return plan_to_one_part(scene);
     case Stop::bridge:
     case Stop::several_sources:
-      return plan_to_equations(scene);
+      return plan_beyond(scene);
     case Stop::short_circuit:
       return say(tidying(scene.reduction),
                  scene.reduction.source.index < scene.reduction.start.part_count()

@@ -16,7 +16,8 @@ namespace ohmfold::views {
 /// The points at which parts are left, in file order.
 [[nodiscard]] std::vector<PointId> points_left(const Reduction& reduction);
 
-/// The steps with their redraws. `whole`: all of them, up to kMostEntries.
+/// The steps with their redraws, and the choice of a way where series and parallel stop. `whole`:
+/// all of them, up to kMostEntries.
 void add_reduction(const Scene& scene, bool whole, Document& document);
 
 /// The current of the source, the steps undone, and the currents in wires, without headings.
@@ -35,10 +36,11 @@ void add_resistance(const Scene& scene, const Expression& symbol, const Reading&
 /// Equations and potentials of what is left, as far as they were found.
 void add_node_voltages(const Scene& scene, const CaseTrace& trace, Document& document);
 
-/// Why nothing that is left of a bridge is in series or in parallel.
-[[nodiscard]] Words bridge_words(const Scene& scene);
+/// Why nothing is in series or in parallel where series and parallel stop.
+[[nodiscard]] Words where_it_stops(const Scene& scene);
 
-/// How the resistance of a bridge between two points is found.
-[[nodiscard]] Words port_words();
+/// How the resistance of a bridge between two points is found, where that is by node-voltage
+/// analysis; otherwise nothing.
+[[nodiscard]] Words port_words(const Reduction& reduction);
 
 }  // namespace ohmfold::views

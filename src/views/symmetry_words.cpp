@@ -39,42 +39,58 @@ std::vector<Words> exchanges(const Wording& wording, std::vector<Moves> moves) {
   return phrases;
 }
 
-/// The Moves facts that follow the one at `at`; moves `at` behind them.
-std::vector<Moves> moves_after(std::span<const Fact> why, std::size_t& at) {
-  std::vector<Moves> moves;
-  for (++at; at < why.size(); ++at) {
-    const auto* move = std::get_if<Moves>(&why[at]);
-    if (move == nullptr) break;
-    moves.push_back(*move);
+/// The facts of one kind from `at` on; moves `at` behind them.
+template <class Kind>
+std::vector<Kind> taken_from(std::span<const Fact> why, std::size_t& at) {
+  std::vector<Kind> facts;
+  for (; at < why.size(); ++at) {
+    const auto* one = std::get_if<Kind>(&why[at]);
+    if (one == nullptr) break;
+    facts.push_back(*one);
   }
-  return moves;
+  return facts;
+}
+
+Words equal_words(const Wording& wording, const std::vector<Symmetric>& equal) {
+  std::vector<Words> pairs;
+  for (const Symmetric& one : equal) {
+    pairs.push_back(say(wording.point(one.first), " and ", wording.point(one.second)));
+  }
+  if (pairs.size() == 1) return say(pairs.front(), " are at the same potential.");
+  return say(listed(pairs, kMostCycles), " are pairs of points at the same potential.");
+}
+
+Words middle_words(const Wording& wording, const std::vector<InTheMiddle>& middle) {
+  std::vector<PointId> points;
+  for (const InTheMiddle& one : middle) points.push_back(one.point);
+  return say(wording.points(points, kMostCycles),
+             points.size() == 1 ? " stays where it is: its potential is"
+                                : " stay where they are: their potentials are",
+             " half-way between those of the two terminals.");
 }
 
 }  // namespace
 
 Words potential_words(const Wording& wording, std::span<const Fact> why) {
   Words words;
-  bool again = false;
   for (std::size_t at = 0; at < why.size();) {
     if (!words.empty()) words.add(" ");
-    const auto* symmetric = std::get_if<Symmetric>(&why[at]);
-    const auto* middle = std::get_if<InTheMiddle>(&why[at]);
-    if (symmetric == nullptr && middle == nullptr) {
+    const auto equal = taken_from<Symmetric>(why, at);
+    const auto middle = taken_from<InTheMiddle>(why, at);
+    const auto moves = taken_from<Moves>(why, at);
+    if (moves.empty()) {
       words.add(sentence(wording.fact(why[at])));
       ++at;
       continue;
     }
-    const Words moves = listed(exchanges(wording, moves_after(why, at)), kMostCycles);
-    if (symmetric != nullptr) {
-      words.add(again ? "The same when " : "The circuit, with its terminals, stays as it is when ");
-      words.add(say(moves, ": ", wording.point(symmetric->first), " and ",
-                    wording.point(symmetric->second), " are at the same potential."));
+    const Words exchanged = listed(exchanges(wording, moves), kMostCycles);
+    if (!equal.empty()) {
+      words.add(say("The circuit is the same, and its terminals stay, when ", exchanged, ": ",
+                    equal_words(wording, equal)));
     } else {
-      words.add(say("Turned round so that ", moves, ", the circuit is the same and ",
-                    wording.point(middle->point),
-                    " stays: its potential is half-way between those of the terminals."));
+      words.add(say("The circuit is the same when ", exchanged, ", its terminals among them, and ",
+                    middle_words(wording, middle)));
     }
-    again = symmetric != nullptr;
   }
   return words;
 }

@@ -90,8 +90,13 @@ Words Wording::equal_potentials_reason(const Step& step) const {
     words.add(say("So ", parts(step.takes), one ? " carries" : " carry", " no current."));
   }
   const PartId source = reduction_.source;
-  const bool is_port = reduction_.end.kind(source) == ElementKind::port;
-  words.add(say(" This holds only as seen ", is_port ? "from " : "by ", described(source), "."));
+  const Network& start = reduction_.start;
+  if (start.kind(source) == ElementKind::port) {
+    words.add(say(" This holds only as seen from ", point(start.from(source)), " and ",
+                  point(start.to(source)), "."));
+  } else {
+    words.add(say(" This holds only as seen by ", described(source), "."));
+  }
   return words;
 }
 

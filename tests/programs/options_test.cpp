@@ -48,8 +48,8 @@ Options of_the_program() {
 }
 
 TEST(Options, OfTheProgramAreThere) {
-  const Options expected = {"--across", "--as",     "--ascii", "--case",    "--figures",
-                            "--help",   "--output", "--pairs", "--version", "--width"};
+  const Options expected = {"--across", "--as",     "--ascii", "--case",    "--figures", "--help",
+                            "--method", "--output", "--pairs", "--version", "--width"};
   EXPECT_EQ(of_the_program(), expected);
 }
 

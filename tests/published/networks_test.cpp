@@ -124,8 +124,22 @@ TEST_P(PublishedNetworks, ReduceWhereSeriesAndParallelSuffice) {
   for (const PublishedAnswer& answer : GetParam().answers) {
     if (!answer.series_parallel) continue;
     SCOPED_TRACE("resistance of " + answer.of);
-    EXPECT_EQ(shown(reply(answer), solved).stop,
-              *answer.series_parallel ? Stop::reduced : Stop::bridge);
+    const Reduction& by_steps = shown(reply(answer), solved);
+    EXPECT_EQ(by_steps.choice.made, !*answer.series_parallel);
+    if (*answer.series_parallel) EXPECT_EQ(by_steps.stop, Stop::reduced);
+  }
+}
+
+TEST_P(PublishedNetworks, GiveTheSameByEveryMethod) {
+  for (const Method method : {Method::equal_potentials, Method::delta_star, Method::node_voltage}) {
+    SolveOptions options;
+    options.method = method;
+    const Trace other = solve(asked_.problem, options);
+    const std::vector<Answer>& expected = trace_.cases.front().answers;
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+      EXPECT_EQ(other.cases.front().answers.at(i).value.value, expected[i].value.value)
+          << asked_.questions.at(i) << " by method " << static_cast<int>(method);
+    }
   }
 }
 

@@ -16,17 +16,17 @@
 
 namespace ohmfold::test {
 
-inline Trace trace_of(const SourceText& source) {
+inline Trace trace_of(const SourceText& source, const SolveOptions& options = {}) {
   const Outcome<Problem> problem = read_circuit(source);
   for (const Diagnostic& diagnostic : problem.diagnostics) {
     if (diagnostic.severity == Severity::error) ADD_FAILURE() << render(diagnostic, source);
   }
   if (!problem) return {std::make_shared<const Problem>(), {}};
-  return solve(*problem.value);
+  return solve(*problem.value, options);
 }
 
-inline Trace trace_of(std::string text) {
-  return trace_of(SourceText{"sample.circuit", std::move(text)});
+inline Trace trace_of(std::string text, const SolveOptions& options = {}) {
+  return trace_of(SourceText{"sample.circuit", std::move(text)}, options);
 }
 
 inline std::string contents(const std::filesystem::path& path) {
