@@ -74,7 +74,18 @@ struct FractionText {
 };
 [[nodiscard]] FractionText fraction_text(const Number& number, Letters letters);
 
-/// The same on one line: "24/(5 r)", "(r + 6)/2", "3/2 r", "r (r + 6)/(2 r + 6)".
+/// The same on one line: "24/(5 r)", "(r + 6)/2", "3/2 r", "r (r + 6)/(2 r + 6)". In unicode the
+/// minus sign is "−" where symbols are in play.
 [[nodiscard]] std::string one_line(const Number& number, Letters letters);
+
+/// The same with brackets round a sum, so that a unit can follow: "(r + 3)".
+[[nodiscard]] std::string bracketed_line(const Number& number, Letters letters);
+
+/// How many terms numerator and denominator have together.
+[[nodiscard]] std::size_t count_terms(const Number& number);
+
+/// A polynomial as two sums without minus signs whose difference it is: "r s" and "8" for r s - 8.
+/// Requires a denominator of 1.
+[[nodiscard]] std::pair<Number, Number> positive_and_negative_terms(const Number& polynomial);
 
 }  // namespace ohmfold

@@ -6,19 +6,9 @@
 #include <cstdint>
 
 #include "exact/rational_function.h"
+#include "exact/roots.h"
 
 namespace ohmfold {
-namespace {
-
-/// The polynomial's value by Horner's rule.
-Number value_at(const std::vector<Number>& coefficients, const Number& value) {
-  Number sum;
-  for (auto at = coefficients.rbegin(); at != coefficients.rend(); ++at) sum = sum * value + *at;
-  return sum;
-}
-
-}  // namespace
-
 std::vector<std::string> symbols_of(const Number& number) {
   if (!number.is_symbolic()) return {};
   return *number.function().names;
@@ -54,6 +44,22 @@ std::vector<Number> coefficients(const Number& polynomial, std::string_view symb
     result.push_back(from_polynomial(function.names, Polynomial::of(std::move(part))) / below);
   }
   return result;
+}
+
+std::size_t count_terms(const Number& number) {
+  if (!number.is_symbolic()) return number.is_integer() ? 1 : 2;
+  return number.function().numerator.terms().size() + number.function().denominator.terms().size();
+}
+
+std::pair<Number, Number> positive_and_negative_terms(const Number& polynomial) {
+  const Quotient quotient = quotient_of(polynomial);
+  ensure(quotient.denominator.is_one(), "no polynomial with whole coefficients");
+  std::vector<Polynomial::Term> positive, negative;
+  for (const Polynomial::Term& term : quotient.numerator.terms()) {
+    (cln::plusp(term.coefficient) ? positive : negative).push_back(term);
+  }
+  return {from_polynomial(quotient.names, Polynomial::of(std::move(positive))),
+          from_polynomial(quotient.names, -Polynomial::of(std::move(negative)))};
 }
 
 std::optional<Number> substitute(const Number& number, std::span<const SymbolValue> values) {

@@ -10,17 +10,12 @@
 namespace ohmfold {
 namespace {
 
-/// "²", "¹⁰", or "^2".
+/// "²", or "^2" in ASCII and for powers of two digits.
 std::string power_text(unsigned exponent, Letters letters) {
   if (exponent == 1) return "";
-  if (letters == Letters::ascii) return "^" + std::to_string(exponent);
-  constexpr std::array<std::string_view, 10> kRaised{"⁰", "¹", "²", "³", "⁴",
-                                                     "⁵", "⁶", "⁷", "⁸", "⁹"};
-  std::string text;
-  for (const char digit : std::to_string(exponent)) {
-    text += kRaised.at(static_cast<std::size_t>(digit - '0'));
-  }
-  return text;
+  constexpr std::array<std::string_view, 8> kRaised{"²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+  const bool raised = letters == Letters::unicode && exponent < 2 + kRaised.size();
+  return raised ? std::string(kRaised.at(exponent - 2)) : "^" + std::to_string(exponent);
 }
 
 class Writer {
@@ -60,9 +55,9 @@ class Writer {
     for (const Polynomial::Term* term : order) {
       const bool negative = cln::minusp(term->coefficient);
       if (text.empty()) {
-        text = negative ? "-" : "";
+        text = negative ? minus() : "";
       } else {
-        text += negative ? " - " : " + ";
+        text += negative ? " " + minus() + " " : " + ";
       }
       text += product(*term);
     }
@@ -75,6 +70,8 @@ class Writer {
     if (polynomial.terms().size() == 1 || common.degree == 0) return sum(polynomial);
     return powers(common) + " (" + sum(polynomial.over(common)) + ")";
   }
+
+  [[nodiscard]] std::string minus() const { return letters_ == Letters::unicode ? "−" : "-"; }
 
  private:
   const std::vector<std::string>& names_;
@@ -110,8 +107,9 @@ FractionText fraction_text(const Number& number, Letters letters) {
     const Polynomial::Term& term = above.terms().front();
     const Number factor = Number::quotient(term.coefficient, below.constant());
     if (factor == 1) return {writer.powers(term.monomial), "", false, false};
-    if (factor == -1) return {"-" + writer.powers(term.monomial), "", false, false};
-    return {factor.to_string() + " " + writer.powers(term.monomial), "", false, false};
+    const std::string sign = factor.is_negative() ? writer.minus() : "";
+    const std::string size = factor == -1 ? "" : abs(factor).to_string() + " ";
+    return {sign + size + writer.powers(term.monomial), "", false, false};
   }
   return {writer.factored(above), below.is_one() ? "" : writer.factored(below), is_sum(above),
           is_product(below)};
@@ -122,6 +120,12 @@ std::string one_line(const Number& number, Letters letters) {
   if (text.below.empty()) return text.above;
   std::string line = text.above_is_sum ? "(" + text.above + ")" : text.above;
   return line + "/" + (text.below_is_product ? "(" + text.below + ")" : text.below);
+}
+
+std::string bracketed_line(const Number& number, Letters letters) {
+  const FractionText text = fraction_text(number, letters);
+  const bool sum = text.below.empty() && text.above_is_sum;
+  return sum ? "(" + text.above + ")" : one_line(number, letters);
 }
 
 }  // namespace ohmfold

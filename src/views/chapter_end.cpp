@@ -1,5 +1,6 @@
 // What may end a case: cautions, or a contradiction in place of everything else.
 #include "views/chapter.h"
+#include "views/conditions.h"
 
 namespace ohmfold::views {
 
@@ -16,6 +17,9 @@ void add_cautions(const Scene& scene, const CaseTrace& trace, Document& document
 
 void add_contradiction(const Scene& scene, const CaseTrace& trace, Document& document) {
   document.paragraph(sentence(scene.words.contradiction(*trace.contradiction)));
+  if (trace.contradiction->agree) {
+    document.paragraph(agreement_words(scene.problem, *trace.contradiction->agree));
+  }
   document.paragraph(say(
       "The voltages round a closed loop must sum to zero, so no currents and voltages fit this "
       "case: as ideal parts these contradict one another. In reality a very large current would "

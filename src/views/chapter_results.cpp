@@ -4,6 +4,7 @@
 
 #include "views/amounts.h"
 #include "views/chapter.h"
+#include "views/conditions.h"
 
 namespace ohmfold::views {
 
@@ -24,6 +25,7 @@ class Results {
       document_.paragraph(
           say("Where a table shows only a rounded value, the exact one stands in the working."));
     }
+    add_parts_with_values();
     for (const Undetermined why : reasons_) {
       document_.paragraph(say("Not determined: ", why_undetermined(why), "."));
     }
@@ -53,6 +55,27 @@ class Results {
     }
   }
 
+  /// The same table with the values of the symbols put in, where the file gives all of them.
+  void add_parts_with_values() {
+    if (!has_symbolic_values(scene_.problem)) return;
+    Table table;
+    table.columns = {{say("Part"), Align::left},
+                     {say("V"), Align::left},
+                     {say("I"), Align::left},
+                     {say("P"), Align::left}};
+    for (const BranchResult& branch : trace_.branches) {
+      const auto voltage = with_values(scene_.problem, branch.voltage);
+      const auto current = with_values(scene_.problem, branch.current);
+      const auto power = with_values(scene_.problem, branch.power);
+      if (!voltage || !current || !power) return;
+      table.rows.push_back({say(scene_.problem.part(branch.part).name), cell(*voltage),
+                            cell(*current), cell(*power)});
+    }
+    if (table.rows.size() > kMostEntries) return;
+    document_.paragraph(say("With ", given_symbols(scene_.problem), ":"));
+    document_.table(std::move(table));
+  }
+
   void add_points() {
     Table table;
     table.columns = {{say("Point"), Align::left}, {say("Potential"), Align::left}};
@@ -73,6 +96,7 @@ class Results {
       return say("not determined");
     }
     const Quantity& quantity = *reading.value;
+    if (quantity.number.is_symbolic()) return scene_.value(quantity);
     if (is_short(scene_.amount(quantity, Form::exact))) return scene_.value(quantity);
     any_rounded_ = any_rounded_ || decimal_beside(quantity, scene_.figures) != Beside::equal;
     return scene_.brief(quantity);

@@ -47,7 +47,7 @@ std::optional<Equation> current_sum(const Scene& scene, const CaseTrace& trace, 
     if (!result->current.value) return std::nullopt;
     const Number& number = result->current.value->number;
     if (number.is_zero()) continue;
-    const bool leaves = (start.from(part) == point) == number.is_positive();
+    const bool leaves = (start.from(part) == point) != number.is_negative();
     (leaves ? out : in).emplace_back(abs(number), Unit::ampere);
   }
   if (in.size() + out.size() < 3) return std::nullopt;
@@ -102,7 +102,7 @@ std::optional<Equation> power_sum(const Scene& scene, const CaseTrace& trace) {
     const Number& number = result.power.value->number;
     if (number.is_zero()) continue;
     const bool gives =
-        scene.reduction.start.kind(result.part) == ElementKind::battery && number.is_positive();
+        scene.reduction.start.kind(result.part) == ElementKind::battery && !number.is_negative();
     (gives ? delivered : taken).emplace_back(abs(number), Unit::watt);
   }
   return balance(scene, std::move(delivered), taken, {});
