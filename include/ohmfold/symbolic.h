@@ -65,8 +65,8 @@ using SymbolValue = std::pair<std::string, Number>;
 
 /// A number as a fraction in text: "24" over "5 r"; the lower part is empty where it would be 1. A
 /// rational factor of a single product stays in front: "3/2 r" has no lower part. Factors that are
-/// powers of symbols stand before a bracket: "r (r + 6)". The order of terms is by falling degree,
-/// then by the names; powers are "r²", or "r^2" in ASCII.
+/// powers of symbols stand before a bracket, and powers of sums are seen: "r (r + 6)", "(r + 3)²".
+/// The order of terms is by falling degree, then by the names; powers are "r²", or "r^2" in ASCII.
 struct FractionText {
   std::string above, below;
   bool above_is_sum = false;      ///< a factor beside `above` needs brackets round it

@@ -10,7 +10,7 @@ namespace ohmfold::views {
 /// Exact values of more decimal digits than this are described, not written, where people read.
 inline constexpr std::size_t kMostShownDigits = 40;
 /// With symbols, the whole expression may have so many letters and signs.
-inline constexpr std::size_t kMostShownLetters = 60;
+inline constexpr std::size_t kMostShownLetters = 240;
 /// … and where programs read.
 inline constexpr std::size_t kMostWrittenDigits = 100'000;
 

@@ -10,6 +10,9 @@ namespace ohmfold::views {
 
 namespace {
 
+/// The longest value with symbols that a table shows.
+constexpr std::size_t kMostInCell = 36;
+
 class Results {
  public:
   Results(const Scene& scene, const CaseTrace& trace, Document& document)
@@ -32,7 +35,27 @@ class Results {
   }
 
  private:
+  /// Two narrow tables: values with symbols are wide.
+  void add_symbolic_parts() {
+    Table voltages, currents;
+    voltages.columns = {
+        {say("Part"), Align::left}, {say("R"), Align::left}, {say("V"), Align::left}};
+    currents.columns = {
+        {say("Part"), Align::left}, {say("I"), Align::left}, {say("P"), Align::left}};
+    for (const BranchResult& branch : trace_.branches) {
+      const Words name = say(scene_.problem.part(branch.part).name);
+      voltages.rows.push_back({name, resistance(branch.part), cell(branch.voltage)});
+      currents.rows.push_back({name, cell(branch.current), cell(branch.power)});
+    }
+    document_.table(std::move(voltages));
+    document_.table(std::move(currents));
+  }
+
   void add_parts() {
+    if (has_symbolic_values(scene_.problem) && trace_.branches.size() <= kMostEntries) {
+      add_symbolic_parts();
+      return;
+    }
     Table table;
     table.columns = {{say("Part"), Align::left},
                      {say("R"), Align::left},
@@ -96,7 +119,11 @@ class Results {
       return say("not determined");
     }
     const Quantity& quantity = *reading.value;
-    if (quantity.number.is_symbolic()) return scene_.value(quantity);
+    if (quantity.number.is_symbolic()) {
+      const Amount amount = scene_.amount(quantity, Form::exact);
+      const bool fits = amount_text(amount, Letters::ascii).size() <= kMostInCell;
+      return fits ? say(amount) : say("see the working");
+    }
     if (is_short(scene_.amount(quantity, Form::exact))) return scene_.value(quantity);
     any_rounded_ = any_rounded_ || decimal_beside(quantity, scene_.figures) != Beside::equal;
     return scene_.brief(quantity);

@@ -40,7 +40,7 @@ std::string equation_text(const Number& decides, std::string_view relation) {
 }
 
 bool is_long(const Number& decides) {
-  return digit_estimate(decides) > 2 * kMostShownLetters;
+  return is_too_long_to_show(decides);
 }
 
 /// Where the deciding polynomial is zero: "where r = 2 Ω", "where r² + 1 = 3 r".
@@ -67,6 +67,13 @@ std::string_view sign_word(Sign sign) {
 
 std::optional<Quantity> with_values(const Problem& problem, const Quantity& quantity) {
   if (!quantity.number.is_symbolic()) return std::nullopt;
+  const auto has_value = [&](const std::string& name) {
+    return std::any_of(
+        problem.symbols.begin(), problem.symbols.end(),
+        [&](const SymbolMeaning& symbol) { return symbol.name == name && symbol.value; });
+  };
+  const std::vector<std::string> names = symbols_of(quantity.number);
+  if (!std::all_of(names.begin(), names.end(), has_value)) return std::nullopt;
   const std::optional<Number> number = substitute(quantity.number, given_values(problem));
   if (!number || number->is_symbolic()) return std::nullopt;
   return Quantity(*number, quantity.unit);
@@ -130,15 +137,17 @@ void add_symbols(const Problem& problem, Document& document) {
   if (problem.symbols.empty()) return;
   std::vector<Words> entries;
   for (const SymbolMeaning& symbol : problem.symbols) {
-    Words words = say(symbol.name, " stands for a positive number of ", units_of(symbol.unit));
+    Words words = say("The symbol ", symbol.name, " stands for a positive number of ",
+                      units_of(symbol.unit), ".");
     if (symbol.value) {
-      words.add(say("; at the end, ", equals(symbol, *symbol.value, problem.figures)));
+      words.add(say(" Its value, ", equals(symbol, *symbol.value, problem.figures),
+                    ", is put in at the end."));
     }
     entries.push_back(words);
   }
   const Selection selection = select(entries.size());
   for (std::size_t i = 0; i < entries.size(); ++i) {
-    if (selection.shows(i)) document.entry("", say(entries[i], "."));
+    if (selection.shows(i)) document.paragraph(entries[i]);
   }
 }
 

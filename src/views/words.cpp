@@ -20,8 +20,10 @@ void replace_all(std::string& text, std::string_view what, std::string_view by) 
   }
 }
 
-/// Where no line may break.
+/// Where no line may break, unless the text is so long that it has to.
 std::string unbroken(std::string text) {
+  constexpr std::size_t kMostUnbroken = 56;
+  if (text.size() > kMostUnbroken) return text;
   replace_all(text, " ", kNoBreakSpace);
   return text;
 }

@@ -146,6 +146,12 @@ TEST(Symbolic, IsWrittenInOneOrderWithFactorsInFront) {
       {(-2 - r()) / 3, "(-r - 2)/3"},
       {(-2 - r()) * r() / 3, "r (-r - 2)/3"},
       {2 / (s() * (r() + 1)), "2/(s (r + 1))"},
+      {3 * power(r() + 2, 2) / power(r() + 3, 3), "3 (r + 2)^2/(r + 3)^3"},
+      {power(r() + 2, 2), "(r + 2)^2"},
+      {power(r() - s(), 2) / (r() + s()), "(r - s)^2/(r + s)"},
+      {r() * power(r() + 2, 2) * power(r() + 1, 3) / 2, "r (r + 2)^2 (r + 1)^3/2"},
+      {1 / power(7 * r() + 15, 2), "1/(7 r + 15)^2"},
+      {(r() + 5) * power(r() + 2, 2) * 6, "6 (r + 5) (r + 2)^2"},
   };
   for (const Case& one : cases) EXPECT_EQ(one.number.to_string(), one.text);
   EXPECT_EQ(one_line(power(r(), 12) + r() * r(), Letters::unicode), "r² (r^10 + 1)");

@@ -126,7 +126,7 @@ const std::vector<Row>& rows() {
        "    resistor R2 = 4/0 ohm from T to G\n"
        "                  ^~~\n"},
       {symbol_in_value, kGood + "resistor R2 = r/3 from T to G\n",
-       "a.circuit:3:15: error: 'r/3' is not a number, and symbols are not part of this version; "
+       "a.circuit:3:15: error: 'r/3' is neither a number nor a declared symbol; "
        "write a number and a unit\n"
        "    resistor R2 = r/3 from T to G\n"
        "                  ^~~\n"},

@@ -260,6 +260,16 @@ inline const std::vector<ProblemAnswers>& problem_answers() {
         {"S open", "voltage across S", "19/2"},
         {"S open", "current through W", "3/8"},
         {"S open", "potential at H", "2"}}},
+      {"40-plant-heater.circuit",
+       {{"", "resistance seen by E", "4 r"},
+        {"", "current through E", "3/r"},
+        {"", "current through R2", "2/r"},
+        {"", "voltage across R3", "6"},
+        {"", "power in R1", "18/r"}}},
+      {"41-trimmed-scale.circuit",
+       {{"", "current through R5", "(24 r - 48)/(29 r + 68)"},
+        {"", "voltage from A to B", "(120 r - 240)/(29 r + 68)"},
+        {"", "resistance seen by E", "(29 r + 68)/(11 r + 41)"}}},
   };
   return kAnswers;
 }
