@@ -148,9 +148,9 @@ struct SignCondition {
 struct Answer {
   Question question;
   Reading value;
-  std::optional<SignCondition> condition;  ///< where its sign depends on symbols
   /// The reduction that shows it, where that is not the main one: index into CaseTrace::further.
   std::optional<std::size_t> shown_by;
+  std::optional<SignCondition> condition;  ///< where its sign depends on symbols
 };
 
 enum class CheckLaw : std::uint8_t { step, current, voltage, ohm, power, node_voltage, resistance };

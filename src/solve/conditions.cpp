@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "exact/rational_function.h"
 #include "exact/roots.h"
 #include "ohmfold/symbolic.h"
 
@@ -37,6 +38,7 @@ std::optional<SignCondition> sign_condition(const Number& number) {
   SignCondition condition;
   condition.decides = numerator_of(number);
   if (below.sign() == Sign::depends) condition.decides = condition.decides * below;
+  condition.decides = primitive_part(condition.decides);
   const std::vector<std::string> symbols = symbols_of(condition.decides);
   if (symbols.size() != 1) return condition;
   condition.symbol = symbols.front();

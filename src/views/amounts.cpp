@@ -10,16 +10,16 @@ namespace ohmfold::views {
 
 namespace {
 
-/// Longer expressions are estimated by their bits.
-constexpr std::size_t kMostCountedTerms = 2'000;
+/// A value with symbols of more bits is longer than anything that is shown.
+constexpr std::size_t kMostWrittenBits = 100 * kMostShownLetters;
 
 }  // namespace
 
 // With symbols, signs and letters count like digits.
 std::size_t digit_estimate(const Number& number) {
-  if (number.is_symbolic() && count_terms(number) <= kMostCountedTerms) {
-    return one_line(number, Letters::ascii).size();
-  }
+  // Only what may be shown is worth writing to see how long it is.
+  const bool is_written = number.is_symbolic() && number.bits() <= kMostWrittenBits;
+  if (is_written) return one_line(number, Letters::ascii).size();
   // log10(2) = 0.30103, rounded up.
   return number.bits() * 30'103 / 100'000 + 2;
 }

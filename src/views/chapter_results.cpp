@@ -5,6 +5,7 @@
 #include "views/amounts.h"
 #include "views/chapter.h"
 #include "views/conditions.h"
+#include "views/lettering.h"
 
 namespace ohmfold::views {
 
@@ -121,7 +122,7 @@ class Results {
     const Quantity& quantity = *reading.value;
     if (quantity.number.is_symbolic()) {
       const Amount amount = scene_.amount(quantity, Form::exact);
-      const bool fits = amount_text(amount, Letters::ascii).size() <= kMostInCell;
+      const bool fits = display_width(amount_text(amount, Letters::unicode)) <= kMostInCell;
       return fits ? say(amount) : say("see the working");
     }
     if (is_short(scene_.amount(quantity, Form::exact))) return scene_.value(quantity);

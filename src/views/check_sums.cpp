@@ -15,7 +15,7 @@ const BranchResult* branch(const CaseTrace& trace, PartId part) {
 
 /// Is there room for a sum of these values, where some have symbols?
 bool fits(const Scene& scene, const std::vector<Quantity>& values) {
-  constexpr std::size_t kMostLetters = 120;
+  constexpr std::size_t kMostLetters = 68;
   std::size_t letters = 0;
   bool symbols = false;
   for (const Quantity& value : values) {
