@@ -30,7 +30,8 @@ struct TextOptions {
 /// The same as JSON, version 1 of "ohmfold-inspection" (docs/trace.md).
 [[nodiscard]] std::string render_inspection_json(const Inspection& inspection);
 
-/// Which case contradicts itself and where, as one line each, for standard error.
+/// Which case contradicts itself and where, or is beyond the budget for symbols, as one line each,
+/// for standard error.
 [[nodiscard]] std::string render_contradictions(const Trace& trace);
 
 }  // namespace ohmfold

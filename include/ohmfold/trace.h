@@ -178,6 +178,18 @@ struct NodeResult {
   Reading potential;
 };
 
+/// Where a quantity whose sign depends on symbols is zero, and its sign elsewhere.
+struct SignCondition {
+  /// A polynomial with whole coefficients that has the sign of the quantity, wherever the symbols
+  /// are positive.
+  Number decides;
+  std::string symbol;         ///< the only symbol in it; empty for several
+  std::vector<Number> zeros;  ///< of the one symbol: positive and rational, ascending
+  /// Below the first zero, between neighbours, above the last. Empty where there are several
+  /// symbols, or zeros that are no rationals: then only `decides` says where.
+  std::vector<Sign> signs;
+};
+
 /// What a circuit is to whatever is joined to two of its points: a battery of the open-circuit
 /// voltage, positive at the first point, in series with a resistance.
 struct Thevenin {
@@ -190,7 +202,8 @@ struct Answer {
   Reading value;  ///< for a Thevenin equivalent: its voltage
   /// The reduction that shows it, where that is not the main one: index into CaseTrace::further.
   std::optional<std::size_t> shown_by;
-  std::optional<Thevenin> thevenin = {};  ///< where it is asked for
+  std::optional<Thevenin> thevenin = {};        ///< where it is asked for
+  std::optional<SignCondition> condition = {};  ///< where its sign depends on symbols
 };
 
 enum class CheckLaw : std::uint8_t {
@@ -252,6 +265,7 @@ struct Contradiction {
   std::vector<PointId> points;  ///< the points it runs through, or the piece's
   Voltage remainder;            ///< what the voltages round the loop leave over
   Current surplus;              ///< what flows into the piece and not out of it
+  std::optional<SignCondition> agree;  ///< with symbols: where the remainder would be zero
 };
 
 /// What kind of network a case is.
@@ -264,6 +278,12 @@ enum class Kind : std::uint8_t {
 };
 
 struct Share;
+
+/// A current that is zero for some values of the symbols: there the circuit is another one.
+struct CurrentCondition {
+  PartId part;
+  SignCondition condition;
+};
 
 struct CaseTrace {
   std::string name;
@@ -284,6 +304,8 @@ struct CaseTrace {
   std::vector<BranchResult> branches;  ///< by PartId, the parts of the file
   std::vector<NodeResult> nodes;       ///< by PointId, the points of the file
   std::vector<Answer> answers;
+  /// Of the resistors that are left where no rule fits: a bridge may be balanced.
+  std::vector<CurrentCondition> conditions;
   std::vector<Check> checks;
   std::vector<Caution> cautions;
   NodeElimination elimination;  ///< where node-voltage analysis found main.left

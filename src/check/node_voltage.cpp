@@ -37,8 +37,6 @@ bool is_symbolic(const Network& network) {
 
 bool uses_matrix(const Network& network, check::Method method) {
   if (method != check::Method::by_size) return method == check::Method::matrix;
-  // Modulo a prime, symbols are numbers like others.
-  if (is_symbolic(network)) return false;
   std::size_t bits = 0;
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
     if (network.is_alive(PartId{i})) bits += network.resistance(PartId{i}).bits();
@@ -81,6 +79,12 @@ std::optional<Check> compare_potentials(const Network& network, const check::Wir
                                         const std::optional<check::Injection>& injection,
                                         check::Method method, Compare compare) {
   if (uses_matrix(network, method)) {
+    if (is_symbolic(network)) {
+      const auto potential =
+          check::node_potentials(Rationals{}, network, wiring, injection, check::kMostCore);
+      if (potential) return compare(Rationals{}, *potential);
+      return std::nullopt;
+    }
     return compare(Rationals{}, check::matrix_potentials(network, injection));
   }
   std::vector<Check> all;

@@ -30,7 +30,7 @@ ExitCode Answers::add_inspection(const Problem& problem) {
 }
 
 ExitCode Answers::tell_contradictions(const Trace& trace) {
-  if (!trace.has_contradiction()) return ExitCode::solved;
+  if (!trace.has_contradiction() && !trace.is_beyond_budget()) return ExitCode::solved;
   std::fputs(render_contradictions(trace).c_str(), stderr);
   return ExitCode::wrong_input;
 }

@@ -70,8 +70,7 @@ constexpr std::array<Wording, kDiagnosticKinds> kWordings{{
      "a value is a sum of multiples such as 2 r, without products, powers or quotients of symbols",
      ""},
     {too_many_symbols, "this value has more than {0} symbols", ""},
-    {value_not_positive,
-     "this value is not surely positive, whatever positive number {0} stands for", ""},
+    {value_not_positive, "this value is not positive for every positive {0}", ""},
     {unused_symbol, "no value uses the symbol '{0}'", ""},
     {more_findings, "and {0} more", ""},
 }};

@@ -2,6 +2,7 @@
 #include "solve/answers.h"
 
 #include "circuit/set_case.h"
+#include "solve/conditions.h"
 #include "solve/node_voltage.h"
 #include "solve/path_back.h"
 #include "solve/reduce.h"
@@ -22,7 +23,10 @@ class Answerer {
       further_.reset();
       thevenin_.reset();
       Reading value = std::visit([this](const auto& asked) { return find(asked); }, question);
-      result_.answers.push_back({question, std::move(value), further_, std::move(thevenin_)});
+      std::optional<SignCondition> condition;
+      if (value.value) condition = sign_condition(value.value->number);
+      result_.answers.push_back(
+          {question, std::move(value), further_, std::move(thevenin_), std::move(condition)});
     }
   }
 

@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "solve/blocked_current.h"
+#include "solve/conditions.h"
 #include "solve/ideal_currents.h"
 
 namespace ohmfold {
@@ -80,6 +81,7 @@ class LoopSearch {
     std::sort(found.points.begin(), found.points.end());
     found.points.erase(std::unique(found.points.begin(), found.points.end()), found.points.end());
     found.remainder.number = abs(remainder);
+    found.agree = sign_condition(remainder);
     return found;
   }
 

@@ -39,7 +39,7 @@ class Elimination {
   NodeElimination run() {
     result_.ground = ground_;
     join_points();
-    if (!offset_.contains(ground_) || has_port() || !is_one_piece()) return {};
+    if (!offset_.contains(ground_) || is_beyond() || !is_one_piece()) return {};
     for (const auto& [point, offset] : offset_) {
       if (point == ground_) continue;
       if (offset.base == point) {
@@ -72,9 +72,16 @@ class Elimination {
     return network_.kind(part) == ElementKind::battery && network_.battery(part).internal.is_zero();
   }
 
-  [[nodiscard]] bool has_port() const {
-    return std::any_of(left_.begin(), left_.end(),
-                       [&](PartId part) { return network_.kind(part) == ElementKind::port; });
+  // Equations in whole numbers, for resistors and batteries alone.
+  [[nodiscard]] bool is_beyond() const {
+    return std::any_of(left_.begin(), left_.end(), [&](PartId part) {
+      if (network_.kind(part) == ElementKind::resistor) {
+        return network_.resistance(part).is_symbolic();
+      }
+      if (network_.kind(part) != ElementKind::battery) return true;
+      const BatteryData& battery = network_.battery(part);
+      return battery.emf.number.is_symbolic() || battery.internal.number.is_symbolic();
+    });
   }
 
   [[nodiscard]] std::size_t bits() const {

@@ -10,6 +10,7 @@
 #include "ohmfold/symbolic.h"
 #include "solve/answers.h"
 #include "solve/cautions.h"
+#include "solve/conditions.h"
 #include "solve/contradiction.h"
 #include "solve/drive.h"
 #include "solve/large.h"
@@ -127,7 +128,8 @@ class CaseSolver {
 
   void conclude(const PointPotentials& points) {
     answer(problem_, setting_, options_, &points, result_);
-    result_.cautions = cautions_of(result_);
+    find_conditions();
+    result_.cautions = cautions_of(problem_, result_);
     result_.remarks = remarks_of(result_);
     result_.checks = check_case(problem_, result_);
   }
@@ -214,6 +216,17 @@ class CaseSolver {
       longest = std::max(longest, result_.main.end.resistance(part).bits());
     }
     return longest <= options_.most_bits / std::max<std::size_t>(1, problem_.parts.size());
+  }
+
+  void find_conditions() {
+    if (!result_.standstill || result_.main.stop == Stop::several_sources) return;
+    for (const auto& [part, from, to] : result_.standstill->left) {
+      if (part.index >= result_.branches.size()) continue;
+      const Reading& current = result_.branches[part.index].current;
+      if (!current.value) continue;
+      auto condition = sign_condition(current.value->number);
+      if (condition) result_.conditions.push_back({part, std::move(*condition)});
+    }
   }
 
   void demand_that_checks_hold() const {

@@ -1,5 +1,6 @@
 // What may end a case: cautions, or a contradiction in place of everything else.
 #include "views/chapter.h"
+#include "views/conditions.h"
 
 namespace ohmfold::views {
 
@@ -22,6 +23,9 @@ void add_contradiction(const Scene& scene, const CaseTrace& trace, Document& doc
         "this case: as ideal parts these contradict one another. Give the current a way, such as a "
         "resistor beside the source."));
     return;
+  }
+  if (trace.contradiction->agree) {
+    document.paragraph(agreement_words(scene.problem, *trace.contradiction->agree));
   }
   document.paragraph(say(
       "The voltages round a closed loop must sum to zero, so no currents and voltages fit this "

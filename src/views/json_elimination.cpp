@@ -36,7 +36,7 @@ Json equation_json(const Problem& problem, const PotentialEquation& equation, in
   if (equation.unknown.exists()) result["unknown"] = problem.point(equation.unknown);
   if (equation.origin == EquationOrigin::current_law) {
     result["points"] = names(problem, equation.points);
-    result["factor"] = json_value(Quantity(equation.factor, Unit::ohm), figures);
+    result["factor"] = json_value(problem, Quantity(equation.factor, Unit::ohm), figures);
   }
   if (!equation.from.empty()) {
     Json shares = Json::array();
@@ -52,7 +52,7 @@ Json equation_json(const Problem& problem, const PotentialEquation& equation, in
         {{"point", problem.point(term.point)}, {"coefficient", term.coefficient.to_string()}});
   }
   result["terms"] = std::move(terms);
-  result["constant"] = json_value(Quantity(equation.constant), figures);
+  result["constant"] = json_value(problem, Quantity(equation.constant), figures);
   return result;
 }
 
@@ -66,7 +66,7 @@ Json json_elimination(const Problem& problem, const NodeElimination& elimination
   for (const FixedPotential& one : elimination.fixed) {
     fixed.push_back({{"point", problem.point(one.point)},
                      {"base", problem.point(one.base)},
-                     {"rise", json_value(Quantity(one.rise), figures)}});
+                     {"rise", json_value(problem, Quantity(one.rise), figures)}});
   }
   result["fixed"] = std::move(fixed);
   Json equations = Json::array();

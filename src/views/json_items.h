@@ -25,6 +25,8 @@ class JsonItems {
   [[nodiscard]] Json caution(const Caution& caution) const;
   [[nodiscard]] Json remark(const Remark& remark) const;
   [[nodiscard]] Json share(const Share& share) const;
+  [[nodiscard]] Json condition(const SignCondition& found) const;
+  [[nodiscard]] Json condition(const CurrentCondition& found) const;
   [[nodiscard]] Json contradiction(const Contradiction& found) const;
 
  private:

@@ -5,6 +5,7 @@
 
 #include "views/amounts.h"
 #include "views/chapter.h"
+#include "views/conditions.h"
 
 namespace ohmfold::views {
 
@@ -28,7 +29,7 @@ bool is_short(const Amount& amount) {
 
 Words Scene::brief(const Quantity& quantity) const {
   const Amount compact = amount(quantity, Form::compact);
-  if (is_short(compact)) return say(compact);
+  if (quantity.number.is_symbolic() || is_short(compact)) return say(compact);
   const bool equal = decimal_beside(quantity, figures) == Beside::equal;
   return say(equal ? "" : "≈\u00A0", amount(quantity, Form::decimal));
 }
@@ -61,6 +62,10 @@ Document outline(const Trace& trace, int figures) {
     const CaseTrace& one = trace.cases[i];
     const Scene scene(problem, one.main, figures);
     add_case_heading(problem, one, i, document);
+    if (one.beyond_budget) {
+      document.paragraph(beyond_budget_words(*one.beyond_budget));
+      continue;
+    }
     if (one.contradiction) {
       add_contradiction(scene, one, document);
       continue;
@@ -75,6 +80,7 @@ Document outline(const Trace& trace, int figures) {
     add_results(scene, one, document);
     add_remarks(scene, one, document);
     add_answers(scene, one, document);
+    add_conditions(scene, one, document);
     add_checks(scene, one, document);
     add_cautions(scene, one, document);
   }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "language/findings_of.h"
+#include "language/symbol_rows.h"
 
 namespace ohmfold {
 namespace {
@@ -60,9 +61,10 @@ const std::vector<Row>& rows() {
        "a.circuit:3:1: error: 'resitor' is not a statement; did you mean 'resistor'?\n"
        "    resitor R2 = 4 ohm from T to G\n"
        "    ^~~~~~~\n"},
-      {later_statement, kGood + "symbol r\nfind R1\nresistor R2 = unknown from T to G\n",
-       "a.circuit:3:1: error: 'symbol' is not part of this version\n"
-       "    symbol r\n"
+      {later_statement,
+       kGood + "source J = 2 A from G to T\nfind R1\nresistor R2 = unknown from T to G\n",
+       "a.circuit:3:1: error: 'source' is not part of this version\n"
+       "    source J = 2 A from G to T\n"
        "    ^~~~~~\n"
        "a.circuit:4:6: error: 'find R1' is not part of this version; ask for a current, voltage, "
        "potential, power, resistance or thevenin\n"
@@ -126,7 +128,7 @@ const std::vector<Row>& rows() {
        "    resistor R2 = 4/0 ohm from T to G\n"
        "                  ^~~\n"},
       {symbol_in_value, kGood + "resistor R2 = r/3 from T to G\n",
-       "a.circuit:3:15: error: 'r/3' is not a number, and symbols are not part of this version; "
+       "a.circuit:3:15: error: 'r/3' is neither a number nor a declared symbol; "
        "write a number and a unit\n"
        "    resistor R2 = r/3 from T to G\n"
        "                  ^~~\n"},
@@ -261,6 +263,15 @@ TEST(FileFindings, HaveNoPlace) {
   EXPECT_EQ(render(finding, source), "lost.circuit: warning: and 17 more");
 }
 
+TEST(SymbolFindings, AreShownToTheLastCharacter) {
+  for (const SymbolRow& row : symbol_rows()) {
+    const SourceText source = circuit_text(kGood + row.input);
+    std::string text;
+    for (const Diagnostic& found : read_circuit(source).diagnostics) text += render(found, source);
+    EXPECT_EQ(text, row.expected);
+  }
+}
+
 TEST(Findings, ShowEveryKindInATest) {
   std::set<DiagnosticKind> shown{unreadable_file, file_too_large, more_findings};
   for (const Row& row : rows()) {
@@ -271,6 +282,7 @@ TEST(Findings, ShowEveryKindInATest) {
     });
     EXPECT_TRUE(is_there) << row.expected;
   }
+  for (const SymbolRow& row : symbol_rows()) shown.insert(row.kind);
   for (const Row& row : other_rows()) shown.insert(row.kind);
   for (std::size_t i = 0; i < kDiagnosticKinds; ++i) {
     EXPECT_TRUE(shown.contains(static_cast<DiagnosticKind>(i))) << "kind " << i;

@@ -36,6 +36,7 @@ INSTANTIATE_TEST_SUITE_P(Problems, Golden,
                                          Page{"35-balanced-scale"},
                                          Page{"36-loaded-scale", Method::delta_star, "-delta-star"},
                                          Page{"37-awkward-bridge"}, Page{"38-signal-box"},
+                                         Page{"40-plant-heater"}, Page{"41-trimmed-scale"},
                                          Page{"42-wire-lantern"}));
 
 }  // namespace
