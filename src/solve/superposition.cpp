@@ -6,6 +6,7 @@
 #include "check/check.h"
 #include "circuit/set_case.h"
 #include "ohmfold/error.h"
+#include "solve/blocked_current.h"
 #include "solve/drive.h"
 #include "solve/ideal_currents.h"
 #include "solve/reduce.h"
@@ -37,6 +38,7 @@ std::vector<std::vector<PartId>> sources_left(const Reduction& main) {
   for (std::uint32_t i = 0; i < main.start.part_count(); ++i) {
     if (group_of[i] != PartId::kNone) groups[group_of[i]].push_back(PartId{i});
   }
+  std::sort(groups.begin(), groups.end());
   return groups;
 }
 
@@ -55,10 +57,12 @@ bool has_open_battery(const Network& start) {
                      [&](const auto& branch) { return branch.on_loop && is_battery(branch.part); });
 }
 
-void solve_alone(const Problem& problem, CaseTrace& alone) {
+// False where the exact values of all parts would be too long to write.
+bool solve_alone(const Problem& problem, const SolveOptions& options, CaseTrace& alone) {
   alone.kind = alone.main.stop == Stop::open ? Kind::open_circuit : Kind::series_parallel;
   Flow<ExactField> flow(ExactField{}, alone.main.end.part_count());
   drive_left(alone.main, flow);
+  if (!all_values_fit(alone.main, flow, problem.parts.size(), options.most_bits)) return false;
   if (alone.main.stop == Stop::reduced) {
     alone.equivalent = Resistance{alone.main.end.resistance(alone.main.root).lowest_terms()};
   } else if (alone.main.stop == Stop::short_circuit) {
@@ -71,6 +75,7 @@ void solve_alone(const Problem& problem, CaseTrace& alone) {
   for (const Check& check : alone.checks) {
     ensure(check.holds, "a check failed for a source alone: " + check.detail);
   }
+  return true;
 }
 
 }  // namespace
@@ -85,11 +90,16 @@ std::optional<std::vector<Share>> find_shares(const Problem& problem, const Case
   for (const std::vector<PartId>& sources : groups) {
     Share share;
     share.sources = sources;
-    share.alone.main = reduce(with_sources(problem, setting, sources), options.pairs);
+    Network start = with_sources(problem, setting, sources);
+    // Sources of current that are each other's only way back cannot be taken apart.
+    if (find_blocked_current(start)) return std::nullopt;
+    share.alone.main = reduce(std::move(start), options.pairs);
     if (!is_solved_alone(share.alone.main.stop)) return std::nullopt;
     shares.push_back(std::move(share));
   }
-  for (Share& share : shares) solve_alone(problem, share.alone);
+  for (Share& share : shares) {
+    if (!solve_alone(problem, options, share.alone)) return std::nullopt;
+  }
   return shares;
 }
 
