@@ -105,7 +105,9 @@ std::optional<std::vector<Share>> find_shares(const Problem& problem, const Case
 
 Flow<ExactField> sum_of_shares(const Network& start, const std::vector<Share>& shares) {
   Flow<ExactField> flow(ExactField{}, start.part_count());
+  std::vector<bool> has_share(start.part_count(), false);
   for (const Share& share : shares) {
+    for (const PartId source : share.sources) has_share[source.index] = true;
     for (const BranchResult& branch : share.alone.branches) {
       const std::uint32_t i = branch.part.index;
       if (branch.current.value) {
@@ -119,6 +121,10 @@ Flow<ExactField> sum_of_shares(const Network& start, const std::vector<Share>& s
                           counts_rise(share.alone.main.start.kind(branch.part));
       flow.voltage[i] += turned ? -branch.voltage.value->number : branch.voltage.value->number;
     }
+  }
+  // One on no closed path drives nothing, and its own voltage lies between its terminals.
+  for (const BatteryData& battery : start.batteries()) {
+    if (!has_share[battery.part.index]) flow.voltage[battery.part.index] += battery.emf.number;
   }
   return flow;
 }
