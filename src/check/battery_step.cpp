@@ -1,6 +1,8 @@
 // The ring of pieces, and the sums round it.
 #include "check/battery_step.h"
 
+#include <algorithm>
+#include <optional>
 #include <unordered_map>
 
 #include "check/excerpt.h"
@@ -26,7 +28,7 @@ class RingCheck {
       }
     }
     find_pieces();
-    if (!walk_ring()) return failed("the batteries taken do not lie one after the other on a ring");
+    if (!walk_ring()) return failed("the batteries taken do not lie one after the other");
     if (StepFinding finding = check_ends(); !finding.holds) return finding;
     return check_sums();
   }
@@ -44,27 +46,49 @@ class RingCheck {
     for (const auto& [point, group] : group_of) piece_[point] = number[group];
   }
 
-  // From the first battery round through all others; notes which way each is passed.
+  // From the first battery on through its second point, and where that comes to an end, from its
+  // first point backwards; notes which way each battery is passed.
   bool walk_ring() {
-    std::unordered_map<std::uint32_t, std::vector<std::size_t>> at;  // batteries by piece
     for (std::size_t k = 0; k < step_.takes.size(); ++k) {
-      at[piece_[before_.from(step_.takes[k]).index]].push_back(k);
-      at[piece_[before_.to(step_.takes[k]).index]].push_back(k);
+      at_[piece_[before_.from(step_.takes[k]).index]].push_back(k);
+      at_[piece_[before_.to(step_.takes[k]).index]].push_back(k);
     }
     along_.assign(step_.takes.size(), true);
-    std::size_t passed = 0;
-    std::size_t battery = 0;
-    std::uint32_t piece = piece_[before_.to(step_.takes[0]).index];
-    do {
-      ++passed;
-      const auto& two = at[piece];
-      if (two.size() != 2 || two[0] == two[1]) return false;
-      battery = two[0] == battery ? two[1] : two[0];
-      const PartId part = step_.takes[battery];
-      along_[battery] = piece_[before_.from(part).index] == piece;
-      piece = piece_[(along_[battery] ? before_.to(part) : before_.from(part)).index];
-    } while (battery != 0 && passed <= step_.takes.size());
-    return passed == step_.takes.size();
+    passed_.assign(step_.takes.size(), false);
+    passed_[0] = true;
+    std::size_t count = 1;
+    for (const bool forward : {true, false}) {
+      std::uint32_t piece = end_piece(0, forward);
+      for (auto next = next_battery(piece); next; next = next_battery(piece)) {
+        const PartId part = step_.takes[*next];
+        passed_[*next] = true;
+        ++count;
+        along_[*next] = (piece_[before_.from(part).index] == piece) == forward;
+        piece = end_piece(*next, along_[*next] == forward);
+      }
+    }
+    return count == step_.takes.size() && none_branches();
+  }
+
+  [[nodiscard]] std::uint32_t end_piece(std::size_t battery, bool second) {
+    const PartId part = step_.takes[battery];
+    return piece_[(second ? before_.to(part) : before_.from(part)).index];
+  }
+
+  // The one battery at a piece that was not passed yet.
+  [[nodiscard]] std::optional<std::size_t> next_battery(std::uint32_t piece) {
+    for (const std::size_t k : at_[piece]) {
+      if (!passed_[k]) return k;
+    }
+    return std::nullopt;
+  }
+
+  // At each piece at most two batteries end, and two ends of one are not at the same piece.
+  [[nodiscard]] bool none_branches() const {
+    return std::all_of(at_.begin(), at_.end(), [](const auto& entry) {
+      const std::vector<std::size_t>& ends = entry.second;
+      return ends.size() == 1 || (ends.size() == 2 && ends[0] != ends[1]);
+    });
   }
 
   StepFinding check_ends() {
@@ -112,7 +136,9 @@ class RingCheck {
   const Network& before_;
   const Step& step_;
   const NewPart& made_;
-  std::unordered_map<std::uint32_t, std::uint32_t> piece_;  // by point
+  std::unordered_map<std::uint32_t, std::uint32_t> piece_;          // by point
+  std::unordered_map<std::uint32_t, std::vector<std::size_t>> at_;  // batteries by piece
+  std::vector<bool> passed_;                                        // by battery taken
   std::vector<bool> along_;  // by battery taken: the walk passes it from − to +
   bool turned_ = false;      // the battery made runs against the first
 };

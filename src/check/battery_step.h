@@ -10,9 +10,9 @@ namespace ohmfold::check {
 
 /// The step is right where all batteries taken carry one current whatever the rest is, and every
 /// loop keeps its voltage and its resistance:
-///   - with the batteries taken out, what is left falls into as many pieces, and the batteries join
-///     them to a ring: then the current law over each piece makes all their currents equal, and
-///     every loop runs through all of them or through none;
+///   - with the batteries taken out, what is left falls into pieces that the batteries join to a
+///     ring, or to a row: then the current law over each piece makes all their currents equal (in a
+///     row they are zero), and every loop runs through all of them or through none;
 ///   - the battery made joins the ends of the first, and the ends of each other one become one;
 ///   - its voltage is the sum of theirs by their direction in the ring, its internal resistance the
 ///     sum of theirs.

@@ -1,6 +1,8 @@
 // The current of the one source that is left, from the equivalent resistance or as given.
 #include "solve/drive.h"
 
+#include <algorithm>
+
 namespace ohmfold {
 namespace {
 
@@ -46,6 +48,16 @@ void drive_left(const Reduction& reduction, Flow<ExactField>& flow) {
     flow.current[reduction.root.index] = own.number;
     flow.voltage[reduction.root.index] = (own * fed_resistance(reduction)).number;
   }
+}
+
+bool all_values_fit(const Reduction& reduction, const Flow<ExactField>& flow, std::size_t parts,
+                    std::size_t most_bits) {
+  std::size_t longest = 1;
+  for (const PartId part : reduction.left) {
+    longest = std::max(longest, flow.current[part.index].bits());
+    longest = std::max(longest, reduction.end.resistance(part).bits());
+  }
+  return longest <= most_bits / std::max<std::size_t>(1, parts);
 }
 
 }  // namespace ohmfold

@@ -11,4 +11,9 @@ namespace ohmfold {
 /// potentials). Requires Stop::reduced, short_circuit or open, seen from either.
 void drive_left(const Reduction& reduction, Flow<ExactField>& flow);
 
+/// Would the exact values of `parts` parts together stay within `most_bits`? They take about as
+/// many bits as the longest of those that are left, for each part. `flow` holds what is left.
+[[nodiscard]] bool all_values_fit(const Reduction& reduction, const Flow<ExactField>& flow,
+                                  std::size_t parts, std::size_t most_bits);
+
 }  // namespace ohmfold

@@ -122,7 +122,10 @@ std::optional<Ratio> PathBack::current(PartId part) const {
   }
   const Ratio root = driven();
   const Ratio& whole = end.resistance(reduction_.root);
-  if (at == reduction_.source) return Ratio(root.p() * whole.q(), root.q());
+  if (at == reduction_.source) {
+    const cln::cl_I whole_current = root.p() * whole.q();
+    return Ratio(along ? whole_current : -whole_current, root.q());
+  }
   // The root carries the battery's current onwards from the positive terminal.
   along = along == (end.from(reduction_.root) == end.to(reduction_.source));
   const cln::cl_I size = root.p() * k * resistance(part).q();

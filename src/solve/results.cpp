@@ -44,6 +44,11 @@ class Results {
         tell_of(Law::given_current, Subject::current, part);
         continue;
       }
+      if (kind == ElementKind::battery && !has_share(part)) {
+        tell_of(Law::zero_current, Subject::current, part);
+        tell_of(Law::terminal, Subject::voltage, part, {part});
+        continue;
+      }
       if (flow_.open_share[i]) {
         tell(Law::not_determined, Subject::current, Undetermined::ideal_loop).part = part;
       } else {
@@ -54,6 +59,12 @@ class Results {
     find_potentials();
     fill_branches();
     return std::move(points_);
+  }
+
+  [[nodiscard]] bool has_share(PartId source) const {
+    return std::any_of(result_.shares.begin(), result_.shares.end(), [&](const Share& share) {
+      return std::find(share.sources.begin(), share.sources.end(), source) != share.sources.end();
+    });
   }
 
   PointPotentials run_without_source() {

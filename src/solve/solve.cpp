@@ -1,8 +1,6 @@
 // A case from its settings to its checked trace.
 #include "ohmfold/solve.h"
 
-#include <algorithm>
-
 #include "check/check.h"
 #include "check/step.h"
 #include "circuit/set_case.h"
@@ -138,7 +136,8 @@ class CaseSolver {
     Flow<ExactField> flow(ExactField{}, result_.main.end.part_count());
     const bool found = drive(flow);
     find_equivalent(found, flow);
-    result_.complete = found && within_budget(flow);
+    result_.complete =
+        found && all_values_fit(result_.main, flow, problem_.parts.size(), options_.most_bits);
     if (!result_.complete && has_symbolic_values(problem_)) {
       throw BeyondBudget("the values with symbols become too long to be written for every part");
     }
@@ -205,17 +204,6 @@ class CaseSolver {
     network.add(ElementKind::port, network.to(result_.main.source),
                 network.from(result_.main.source));
     return port_resistance(reduce(std::move(network), options_));
-  }
-
-  // All exact values together take about as many bits as the longest of those that are left, for
-  // each part.
-  [[nodiscard]] bool within_budget(const Flow<ExactField>& flow) const {
-    std::size_t longest = 1;
-    for (const PartId part : result_.main.left) {
-      longest = std::max(longest, flow.current[part.index].bits());
-      longest = std::max(longest, result_.main.end.resistance(part).bits());
-    }
-    return longest <= options_.most_bits / std::max<std::size_t>(1, problem_.parts.size());
   }
 
   void find_conditions() {

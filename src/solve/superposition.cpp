@@ -6,6 +6,7 @@
 #include "check/check.h"
 #include "circuit/set_case.h"
 #include "ohmfold/error.h"
+#include "solve/blocked_current.h"
 #include "solve/drive.h"
 #include "solve/ideal_currents.h"
 #include "solve/reduce.h"
@@ -47,6 +48,7 @@ std::vector<std::vector<PartId>> sources_left(const Reduction& main) {
   for (std::uint32_t i = 0; i < main.start.part_count(); ++i) {
     if (group_of[i] != PartId::kNone) groups[group_of[i]].push_back(PartId{i});
   }
+  std::sort(groups.begin(), groups.end());
   return groups;
 }
 
@@ -65,12 +67,14 @@ bool has_open_battery(const Network& start) {
                      [&](const auto& branch) { return branch.on_loop && is_battery(branch.part); });
 }
 
-void solve_alone(const Problem& problem, CaseTrace& alone) {
+// False where the exact values of all parts would be too long to write.
+bool solve_alone(const Problem& problem, const SolveOptions& options, CaseTrace& alone) {
   alone.kind = alone.main.stop == Stop::open ? Kind::open_circuit
                : alone.main.choice.made      ? Kind::bridge
                                              : Kind::series_parallel;
   Flow<ExactField> flow(ExactField{}, alone.main.end.part_count());
   drive_left(alone.main, flow);
+  if (!all_values_fit(alone.main, flow, problem.parts.size(), options.most_bits)) return false;
   if (alone.main.stop == Stop::reduced) {
     alone.equivalent = Resistance{alone.main.end.resistance(alone.main.root).lowest_terms()};
   } else if (alone.main.stop == Stop::short_circuit) {
@@ -83,6 +87,7 @@ void solve_alone(const Problem& problem, CaseTrace& alone) {
   for (const Check& check : alone.checks) {
     ensure(check.holds, "a check failed for a source alone: " + check.detail);
   }
+  return true;
 }
 
 }  // namespace
@@ -97,17 +102,24 @@ std::optional<std::vector<Share>> find_shares(const Problem& problem, const Case
   for (const std::vector<PartId>& sources : groups) {
     Share share;
     share.sources = sources;
-    share.alone.main = reduce_alone(with_sources(problem, setting, sources), options);
+    const Network start = with_sources(problem, setting, sources);
+    // Sources of current that are each other's only way back cannot be taken apart.
+    if (find_blocked_current(start)) return std::nullopt;
+    share.alone.main = reduce_alone(start, options);
     if (!is_solved_alone(share.alone.main.stop)) return std::nullopt;
     shares.push_back(std::move(share));
   }
-  for (Share& share : shares) solve_alone(problem, share.alone);
+  for (Share& share : shares) {
+    if (!solve_alone(problem, options, share.alone)) return std::nullopt;
+  }
   return shares;
 }
 
 Flow<ExactField> sum_of_shares(const Network& start, const std::vector<Share>& shares) {
   Flow<ExactField> flow(ExactField{}, start.part_count());
+  std::vector<bool> has_share(start.part_count(), false);
   for (const Share& share : shares) {
+    for (const PartId source : share.sources) has_share[source.index] = true;
     for (const BranchResult& branch : share.alone.branches) {
       const std::uint32_t i = branch.part.index;
       if (branch.current.value) {
@@ -121,6 +133,10 @@ Flow<ExactField> sum_of_shares(const Network& start, const std::vector<Share>& s
                           counts_rise(share.alone.main.start.kind(branch.part));
       flow.voltage[i] += turned ? -branch.voltage.value->number : branch.voltage.value->number;
     }
+  }
+  // One on no closed path drives nothing, and its own voltage lies between its terminals.
+  for (const BatteryData& battery : start.batteries()) {
+    if (!has_share[battery.part.index]) flow.voltage[battery.part.index] += battery.emf.number;
   }
   return flow;
 }

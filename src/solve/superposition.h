@@ -17,7 +17,8 @@ inline constexpr std::size_t kMostSharedParts = 20'000;
 /// What each source that is left in `main` does alone, where the circuit can be taken apart so:
 /// batteries that `main` has made one stay together. Nothing where one of the networks does not
 /// come down to one part, where an ideal battery lies on a loop of ideal parts (its share is not
-/// determined, and alone it would be short-circuited), or where there are too many. Each share is
+/// determined, and alone it would be short-circuited), or where there are too many, or
+/// their exact values would be too long. Each share is
 /// checked (InternalError where that fails). Requires Stop::several_sources. Method: superposition
 /// in a linear network (IEC 60050-131, from memory; Helmholtz 1853, from memory). Cost: that of as
 /// many cases as there are sources.

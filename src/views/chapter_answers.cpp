@@ -89,17 +89,18 @@ Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& 
 }
 
 /// The reduction that an answer about a resistance rests on, where it is not the main one.
-void add_further(const Scene& scene, const Answer& answer, const Reduction& reduction,
-                 bool complete, Document& document) {
+void add_further(const Scene& scene, const CaseTrace& trace, const Answer& answer,
+                 Document& document) {
+  const Reduction& reduction = trace.further.at(*answer.shown_by);
   const Scene further(scene.problem, reduction, scene.figures);
   document.heading(3, say(question_words(answer.question, scene.problem).capitalised()));
   const auto [first, second] = terminals(reduction);
   document.paragraph(say("Look into the circuit from ", further.words.point(first), " and ",
                          further.words.point(second), ". ", plan(further)));
-  add_reduction(further, complete, document);
+  add_reduction(further, trace.complete, document);
   if (const Words words = port_words(reduction); !words.empty()) document.paragraph(words);
   if (answer.thevenin) {
-    add_thevenin(further, answer, document);
+    add_thevenin(further, trace, answer, document);
     return;
   }
   add_resistance(further, question_symbol(answer.question, further.symbols), answer.value,
@@ -125,7 +126,7 @@ void add_answers(const Scene& scene, const CaseTrace& trace, Document& document)
   if (trace.answers.empty()) return;
   for (const Answer& answer : trace.answers) {
     if (!answer.shown_by) continue;
-    add_further(scene, answer, trace.further.at(*answer.shown_by), trace.complete, document);
+    add_further(scene, trace, answer, document);
   }
   std::vector<const Answer*> told;
   for (const Answer& answer : trace.answers) {

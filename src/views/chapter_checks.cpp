@@ -19,7 +19,8 @@ class Checks {
   void run() {
     if (trace_.checks.empty()) return;
     document_.heading(3, say("Check"));
-    add_law(CheckLaw::step);
+    // The steps that a reader of a superposition sees are those of each source alone.
+    if (trace_.shares.empty()) add_law(CheckLaw::step);
     // Where nothing flows, the laws hold for zeros: not worth a line.
     if (trace_.kind != Kind::no_source) {
       for (const CheckLaw law : {CheckLaw::current, CheckLaw::voltage, CheckLaw::ohm,
@@ -30,7 +31,8 @@ class Checks {
     add_law(CheckLaw::resistance);
     add_law(CheckLaw::short_circuit);
     if (!trace_.shares.empty()) {
-      document_.entry("", say("The circuit with each source alone was checked in the same way."));
+      document_.entry(
+          "", say("The circuit with each source alone was checked in the same way, step by step."));
     }
     if (modulo_) {
       document_.paragraph(

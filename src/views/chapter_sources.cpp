@@ -65,12 +65,20 @@ Words cell(const Scene& scene, const Reading& reading) {
   return reading.value ? scene.brief(*reading.value) : say("not determined");
 }
 
+/// A battery on no closed path is in no share: it drives nothing.
+bool is_summed(const Scene& scene, const CaseTrace& trace, PartId part, Subject subject) {
+  const ElementKind kind = scene.reduction.start.kind(part);
+  if (is_gap(kind) || (subject == Subject::voltage && is_wire(kind))) return false;
+  return kind != ElementKind::battery ||
+         std::any_of(trace.shares.begin(), trace.shares.end(),
+                     [&](const Share& share) { return has_source(share, part); });
+}
+
 void add_sums(const Scene& scene, const CaseTrace& trace, Subject subject, Document& document) {
   const bool current = subject == Subject::current;
   std::vector<PartId> parts;
   for (const BranchResult& branch : trace.branches) {
-    const ElementKind kind = scene.reduction.start.kind(branch.part);
-    if (!is_gap(kind) && (current || !is_wire(kind))) parts.push_back(branch.part);
+    if (is_summed(scene, trace, branch.part, subject)) parts.push_back(branch.part);
   }
   Table table;
   table.columns.push_back({say(current ? "Current" : "Voltage"), Align::left});
@@ -100,11 +108,15 @@ void add_sums(const Scene& scene, const CaseTrace& trace, Subject subject, Docum
 }  // namespace
 
 void add_superposition(const Scene& scene, const CaseTrace& trace, Document& document) {
-  document.paragraph(
-      say("More than one source feeds the circuit. Take each source alone: in place of a battery "
-          "put its internal resistance, that of an ideal one being a wire, and in place of a "
-          "source of current a gap. Then add the currents and the voltages with their signs "
-          "(superposition)."));
+  const Network& start = scene.reduction.start;
+  const bool batteries = !start.batteries().empty();
+  const bool currents = !start.current_sources().empty();
+  document.paragraph(say(
+      "More than one source feeds the circuit. Take each source alone: in place of a",
+      batteries ? " battery put its internal resistance, that of an ideal one being a wire" : "",
+      batteries && currents ? ", and in place of a" : "",
+      currents ? " source of current a gap" : "",
+      ". Then add the currents and the voltages with their signs (superposition)."));
   for (const Share& share : trace.shares) add_share(scene, share, document);
   document.heading(3, say(trace.shares.size() == 2 ? "Both together" : "All together"));
   document.paragraph(

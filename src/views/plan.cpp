@@ -113,6 +113,9 @@ Words plan(const Scene& scene) {
     case Stop::several_sources:
       return plan_beyond(scene);
     case Stop::short_circuit:
+      if (is_port(scene.reduction)) {
+        return say(tidying(scene.reduction), "The two points then are one.");
+      }
       return say(tidying(scene.reduction),
                  scene.reduction.source.index < scene.reduction.start.part_count()
                      ? "The two terminals then are one point: the source is short-circuited."

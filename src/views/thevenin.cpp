@@ -1,6 +1,7 @@
 // A circuit as a battery in series with a resistance.
 #include "views/thevenin.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "views/reduction_chapter.h"
@@ -41,6 +42,28 @@ Words named(const Scene& scene, const char* what, const Expression& symbol,
              scene.value(*reading.value), ".");
 }
 
+/// "V_AB = V_A − V_B = 12 V − 4 V = 8 V"
+Equation open_circuit_line(const Scene& scene, const CaseTrace& trace, const TheveninBetween& asked,
+                           const Quantity& voltage) {
+  const auto difference = [](Expression first, Expression second) {
+    return sum({std::move(first), negative(std::move(second))});
+  };
+  Equation line{scene.symbols.between(asked.from, asked.to), {}, {}};
+  line.links.push_back({Relation::equal, difference(scene.symbols.potential(asked.from),
+                                                    scene.symbols.potential(asked.to))});
+  const bool known = std::max(asked.from.index, asked.to.index) < trace.nodes.size() &&
+                     trace.nodes[asked.from.index].potential.value &&
+                     trace.nodes[asked.to.index].potential.value;
+  if (known) {
+    std::vector<Expression> values = scene.put_in({*trace.nodes[asked.from.index].potential.value,
+                                                   *trace.nodes[asked.to.index].potential.value});
+    Expression put_in = difference(std::move(values[0]), std::move(values[1]));
+    if (!has_unwritten_amount(put_in)) line.links.push_back({Relation::equal, std::move(put_in)});
+  }
+  append_value(line, voltage, scene.figures);
+  return line;
+}
+
 }  // namespace
 
 Words thevenin_sentence(const Scene& scene, const Answer& answer) {
@@ -63,7 +86,8 @@ Words thevenin_sentence(const Scene& scene, const Answer& answer) {
   return words;
 }
 
-void add_thevenin(const Scene& scene, const Answer& answer, Document& document) {
+void add_thevenin(const Scene& scene, const CaseTrace& trace, const Answer& answer,
+                  Document& document) {
   const auto& asked = std::get<TheveninBetween>(answer.question);
   const Thevenin& found = *answer.thevenin;
   const Expression voltage = scene.symbols.between(asked.from, asked.to);
@@ -72,11 +96,7 @@ void add_thevenin(const Scene& scene, const Answer& answer, Document& document) 
   if (!found.voltage.value) return;
   document.paragraph(
       say("With nothing joined to them, the two points have the voltage found above:"));
-  Equation open{voltage, {}, {}};
-  open.links.push_back({Relation::equal, sum({scene.symbols.potential(asked.from),
-                                              negative(scene.symbols.potential(asked.to))})});
-  append_value(open, *found.voltage.value, scene.figures);
-  document.working({open});
+  document.working({open_circuit_line(scene, trace, asked, *found.voltage.value)});
   if (!found.resistance.value || !found.short_circuit_current.value) return;
   document.paragraph(say("A wire from ", scene.words.point(asked.from), " to ",
                          scene.words.point(asked.to), " would carry the short-circuit current:"));

@@ -190,7 +190,7 @@ Words Wording::points(std::span<const PointId> ids, std::size_t most) const {
 }
 
 bool Wording::is_port(PartId id) const {
-  return id.index < reduction_.end.part_count() && reduction_.end.kind(id) == ElementKind::port;
+  return id.index >= reduction_.end.part_count() || reduction_.end.kind(id) == ElementKind::port;
 }
 
 Words Wording::described(PartId id) const {

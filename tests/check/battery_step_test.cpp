@@ -96,6 +96,27 @@ TEST(BatteryStep, HoldsWhereAWholePieceLiesBetweenThoughNoChain) {
   EXPECT_TRUE(right().holds(wide)) << "one current runs through both all the same";
 }
 
+TEST(BatteryStep, HoldsInARowThatClosesNoLoop) {
+  const Network row = Builder(4).battery(0, 1, 9, 1).resistor(1, 2, 4).battery(3, 2, 4, 2).build();
+  EXPECT_TRUE(right().holds(row));
+  BatteryStep wrong = right();
+  wrong.adds.front().emf = Voltage{13};
+  EXPECT_FALSE(wrong.holds(row));
+}
+
+TEST(BatteryStep, FailsWhereTheBatteriesAreBesideEachOther) {
+  const Network beside = Builder(3)
+                             .battery(0, 1, 9, 1)
+                             .battery(0, 1, 4, 2)
+                             .resistor(1, 2, 4)
+                             .resistor(2, 0, 4)
+                             .build();
+  BatteryStep step = right();
+  step.takes = {part(0), part(1)};
+  step.merges = {point(1), point(0)};
+  EXPECT_FALSE(step.holds(beside));
+}
+
 TEST(BatteryStep, FailsWhereAResistorIsTakenToo) {
   BatteryStep step = right();
   step.takes = {part(0), part(1)};

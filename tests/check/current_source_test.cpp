@@ -4,6 +4,7 @@
 #include "check/building.h"
 #include "check/laws.h"
 #include "check/node_voltage.h"
+#include "check/step.h"
 
 namespace ohmfold {
 namespace {
@@ -76,6 +77,15 @@ TEST(CurrentSource, BesideAPointWithoutPotentialHasNoVoltageButThePowersBalance)
   EXPECT_TRUE(check_node_voltages(network, results)->holds);
   results.branches[0].voltage = Voltage{1};
   EXPECT_FALSE(all_hold(check_laws(network, results)));
+}
+
+TEST(CurrentSource, IsTakenByNoStepUnlessItDrivesNothing) {
+  for (const int ampere : {0, 2}) {
+    Network network = Builder(3).battery(0, 1, 6).resistor(1, 0, 3).build();
+    network.add_current_source(point(1), point(2), Current{ampere});
+    const WrittenStep step = taking({2});
+    EXPECT_EQ(check::check_step(network, step.step(), step.made).holds, ampere == 0);
+  }
 }
 
 TEST(ShortCircuit, CurrentIsThatOfAWirePutIn) {

@@ -110,8 +110,8 @@ TEST(GapStep, HoldsForWhatConductsNothing) {
         .other(kind, 1, 0)
         .build();
   };
-  for (const auto kind :
-       {ElementKind::open_switch, ElementKind::voltmeter, ElementKind::taken_out}) {
+  for (const auto kind : {ElementKind::open_switch, ElementKind::voltmeter, ElementKind::taken_out,
+                          ElementKind::switched_off}) {
     EXPECT_TRUE(holds(with(kind), taking({3})));
     EXPECT_FALSE(holds(with(kind), merging({3}, {0, 1})));
     EXPECT_FALSE(holds(with(kind), taking({2, 3}))) << "a resistor goes with it";

@@ -92,6 +92,38 @@ std::string complete(std::size_t points) {
 const std::string kCurrent = "find current through E\n";
 const std::string kSmall = "battery E = 6 V from G to T\nresistor R = 3 from T to G\n";
 
+/// Batteries with resistors between them, all in one ring: one chain.
+std::string battery_chain(std::size_t batteries) {
+  std::string text;
+  for (std::size_t i = 0; i < batteries; ++i) {
+    text += "battery E" + std::to_string(i) + " = " + std::to_string(i % 7) +
+            (i % 2 == 0 ? " V internal 1 from " : " V from ") + point(2 * i) + " to " +
+            point(2 * i + 1) + '\n';
+    text += resistor(i, point(2 * i + 1), i + 1 == batteries ? point(0) : point(2 * i + 2));
+  }
+  return text;
+}
+
+/// Batteries beside each other, each with its resistor: no two in one chain.
+std::string battery_bundle(std::size_t batteries) {
+  std::string text = resistor(batteries, "T", "G");
+  for (std::size_t i = 0; i < batteries; ++i) {
+    text += "battery E" + std::to_string(i) + " = 6 V from G to " + point(i) + '\n';
+    text += resistor(i, point(i), "T");
+  }
+  return text;
+}
+
+/// Sources of current round a ring of themselves, and a resistor.
+std::string source_ring(std::size_t sources) {
+  std::string text = resistor(0, point(0), point(1));
+  for (std::size_t i = 0; i < sources; ++i) {
+    text += "source J" + std::to_string(i) + " = 2 A from " + point(i) + " to " +
+            point((i + 1) % sources) + '\n';
+  }
+  return text;
+}
+
 struct Hostile {
   std::string name;
   std::string input;
@@ -128,6 +160,11 @@ std::vector<Hostile> answered() {
        0},
       {"LongName",
        "battery E = 6 V from G to T\nresistor R" + repeated("x", 10'000) + " = 3 from T to G\n", 0},
+      {"ThousandBatteriesInAChain", battery_chain(1'000), 0},
+      {"ManyBatteriesInAChain", battery_chain(kMany / 2) + "find current through E1\n", 0},
+      {"ManyBatteriesInAChainInPairs", battery_chain(10'000), 0, {"solve", "-", "--pairs"}},
+      {"ThousandBatteriesBesideEachOther", battery_bundle(1'000) + "find current through E1\n", 0},
+      {"ManySourcesOfCurrentInARing", source_ring(10'000) + "find current through R0\n", 0},
       {"ManyDeadEnds", star(kMany) + kCurrent, 0},
       {"LongSum", repeated("1 + ", kMany) + "1", 0, {"combine", "-"}},
       {"LongParallelSum", repeated("1 || ", 10'000) + "1", 0, {"combine", "-"}},
@@ -136,6 +173,8 @@ std::vector<Hostile> answered() {
 
 std::vector<Hostile> refused() {
   return {
+      {"CurrentWithoutAWay", "source J = 1 A from G to T\nresistor R = 1 from T to A\n", 3},
+      {"ManyCurrentsThatDisagree", source_ring(10'000) + "source X = 1 A from p1 to p5\n", 3},
       {"Empty", "", 3},
       {"OnlyComments", "# nothing here\n", 3},
       {"MillionWrongLines", repeated("rubbish\n", 1'000'000), 3},

@@ -79,6 +79,29 @@ TEST(Rules, SeriesAndParallelFindExactlyTheMaximalPlacesThatJudgeAllows) {
   EXPECT_GT(places, 1'000U);
 }
 
+TEST(Rules, BatteriesFindExactlyTheMaximalPlacesThatJudgeAllows) {
+  RandomCircuits random(20'206);
+  std::size_t places = 0;
+  for (std::uint64_t i = 0; i < rounds(1'500); ++i) {
+    Multigraph wanted;
+    wanted.points = 2 + random.below(4);
+    wanted.resistors = random.below(4);
+    wanted.batteries = 2 + random.below(3);
+    wanted.current_sources = random.below(2);
+    wanted.internal = Multigraph::Internal::some;
+    const Problem problem = random.multigraph(wanted);
+    const Network network = set_case(problem, problem.cases.front());
+    std::set<Parts> found;
+    for (const Place& place : rule(RuleName::batteries).find(network, whole(network))) {
+      found.emplace(place.parts.begin(), place.parts.end());
+    }
+    EXPECT_EQ(found, maximal_places(network, rule(RuleName::batteries)))
+        << i << ": " << network.dump();
+    places += found.size();
+  }
+  EXPECT_GT(places, 300U);
+}
+
 TEST(Rules, DeadEndsFoundTogetherAreAllPartsThatJudgeAllowsAlone) {
   RandomCircuits random(20'202);
   std::size_t dead = 0;

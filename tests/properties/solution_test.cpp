@@ -25,7 +25,7 @@ Multigraph mixed(RandomCircuits& random) {
   wanted.open_switches = random.below(3);
   wanted.voltmeters = random.below(2);
   wanted.batteries = random.below(4);
-  wanted.current_sources = random.below(4) == 0 ? 1 + random.below(2) : 0;
+  wanted.current_sources = random.below(6) == 0 ? 1 : 0;
   wanted.internal = random.below(2) == 0 ? Multigraph::Internal::all : Multigraph::Internal::some;
   return wanted;
 }
@@ -56,7 +56,7 @@ TEST(Solution, OfAnyCircuitPassesEveryCheckOrIsAContradiction) {
   // The rounds reach what they are meant to reach.
   EXPECT_GT(contradictions, 20U);
   EXPECT_GT(open_shares, 20U);
-  EXPECT_GT(bridges, 20U);
+  EXPECT_GT(bridges, 10U);
   EXPECT_GT(several, 100U);
 }
 

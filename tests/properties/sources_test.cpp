@@ -11,6 +11,19 @@ namespace {
 using support::Multigraph;
 using support::RandomCircuits;
 
+// Cuts the first battery in two, so that there is a chain; the second may drive against the first.
+void split_first(Problem& problem, RandomCircuits& random) {
+  const PointId middle{static_cast<std::uint32_t>(problem.points.size())};
+  problem.points.push_back("MID");
+  Part second = problem.parts.front();
+  second.name = "SECOND";
+  second.value = static_cast<int>(random.below(24));
+  second.from = middle;
+  if (random.below(2) == 0) std::swap(second.from, second.to);
+  problem.parts.front().to = middle;
+  problem.parts.push_back(second);
+}
+
 // A connected circuit with at least two sources, some of them of current.
 Problem several_sources(RandomCircuits& random) {
   Multigraph wanted;
@@ -22,7 +35,9 @@ Problem several_sources(RandomCircuits& random) {
   wanted.current_sources = random.below(3);
   wanted.internal = random.below(2) == 0 ? Multigraph::Internal::all : Multigraph::Internal::some;
   wanted.connected = true;
-  return random.multigraph(wanted);
+  Problem problem = random.multigraph(wanted);
+  if (random.below(3) == 0) split_first(problem, random);
+  return problem;
 }
 
 SolveOptions by(Method method) {

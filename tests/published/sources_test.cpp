@@ -55,17 +55,12 @@ TEST(PublishedSuperposition, DoesNotHoldForPowers) {
   EXPECT_EQ(power(trace.cases[0]), "32");
 }
 
-Thevenin between_a_and_b(const std::string& parts) {
-  const Trace trace = solve(read(parts + "find thevenin between a and b\n"));
-  return trace.cases.front().answers.front().thevenin.value();
-}
-
 // Kuphaldt, same volume, ch. 10, Thevenin's and Norton's theorems: the pair of batteries above seen
 // from the 2-ohm load is 11.2 V and 0.8 ohm, and its Norton current 14 A.
 TEST(PublishedThevenin, OfTwoBatteriesIsElevenPointTwoVoltAndPointEightOhm) {
-  const Thevenin found = between_a_and_b(
-      "battery B1 = 28 V from b to p\nresistor R1 = 4 ohm from p to a\n"
-      "battery B2 = 7 V from b to q\nresistor R3 = 1 ohm from q to a\n");
+  const Trace trace =
+      solve(read(circuit_text(network("G4-07a")) + "find thevenin between b and zero\n"));
+  const Thevenin found = trace.cases.front().answers.front().thevenin.value();
   EXPECT_EQ(value_of(found.voltage), "56/5");
   EXPECT_EQ(value_of(found.resistance), "4/5");
   EXPECT_EQ(value_of(found.short_circuit_current), "14");

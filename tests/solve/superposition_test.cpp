@@ -114,6 +114,14 @@ TEST(Superposition, GivesWayWhereIdealBatteriesShareInAnOpenWay) {
   EXPECT_EQ(s.branch("E1").current.why, Undetermined::ideal_loop);
 }
 
+TEST(Superposition, LeavesABatteryOnNoClosedPathItsVoltage) {
+  const Solved s(std::string(kSheds) + "battery E3 = 22 V internal 3 ohm from A to X\n");
+  ASSERT_EQ(s.only().shares.size(), 2U);
+  EXPECT_EQ(s.voltage("E3"), Number(22));
+  EXPECT_EQ(s.current("E3"), Number(0));
+  EXPECT_EQ(s.potential("X").value.value().number, fraction(83, 2));
+}
+
 TEST(Superposition, IsNotTakenWhereNodeVoltagesAreWishedFor) {
   const Solved s(kSheds, by(Method::node_voltage));
   EXPECT_TRUE(s.only().shares.empty());

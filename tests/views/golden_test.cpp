@@ -37,7 +37,8 @@ INSTANTIATE_TEST_SUITE_P(Problems, Golden,
                                          Page{"36-loaded-scale", Method::delta_star, "-delta-star"},
                                          Page{"37-awkward-bridge"}, Page{"38-signal-box"},
                                          Page{"40-plant-heater"}, Page{"41-trimmed-scale"},
-                                         Page{"42-wire-lantern"}));
+                                         Page{"42-wire-lantern"}, Page{"43-two-sheds"},
+                                         Page{"45-steady-lamp"}, Page{"46-spare-socket"}));
 
 }  // namespace
 }  // namespace ohmfold

@@ -61,6 +61,10 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
       {EndsApart{kR1, kA, kB}, "the ends of R1 are two different points, A and B"},
       {LiesOnALoop{kR1}, "a closed path through a source runs through R1"},
       {ChainCloses{kR1, kA}, "the chain that begins with R1 comes back to point A"},
+      {NotABattery{kR1}, "R1 is not a battery"},
+      {IsSwitchedOff{kE}, "source E is replaced by a gap: it gives no current"},
+      {DriveAlike{kE, kR1}, "E and R1 drive it the same way"},
+      {DriveAgainst{kE, kR1}, "R1 drives against E"},
   };
   std::set<std::size_t> seen;
   for (const auto& [fact, expected] : rows) {
@@ -71,7 +75,7 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
 }
 
 TEST_F(WordingTest, HasASentenceForEveryLaw) {
-  for (int i = 0; i <= static_cast<int>(Law::terminal); ++i) {
+  for (int i = 0; i <= static_cast<int>(Law::superposition); ++i) {
     Return item;
     item.law = static_cast<Law>(i);
     item.part = kR1;
@@ -82,6 +86,15 @@ TEST_F(WordingTest, HasASentenceForEveryLaw) {
     EXPECT_FALSE(law_title(item.law).empty());
     EXPECT_FALSE(law_word(item.law).empty());
   }
+}
+
+TEST_F(WordingTest, RemarksNameTheBattery) {
+  EXPECT_EQ(
+      plain_text(words_.remark({RemarkKind::battery_charged, kE, Current{2}})),
+      "Battery E is being charged: 2 A runs into its + terminal, so it takes up power instead "
+      "of delivering it.");
+  EXPECT_EQ(plain_text(words_.remark({RemarkKind::battery_idle, kE, Current{}})),
+            "Battery E delivers nothing: no current runs through it.");
 }
 
 TEST_F(WordingTest, CautionsNameThePartAndTheValue) {
