@@ -37,9 +37,11 @@ struct Part {
       name;  ///< unique; a wire without a name in the file gets one that no name can be ("wire 3")
   PartKind kind = PartKind::resistor;
   PointId from, to;  ///< for a battery: negative, positive terminal
-  Number value;      ///< ohm for resistor and lamp, volt for battery, otherwise 0
+  Number value;      ///< ohm for resistor and lamp, volt for battery, otherwise 0;
+                     ///< of an unknown part the symbol of its name
   Number internal;   ///< ohm, battery only; 0: ideal
   Span where;        ///< its name in the file
+  bool unknown = false;  ///< its value is to be found from what is given (Problem::givens)
 };
 
 /// What a case does to one part.
@@ -48,13 +50,16 @@ enum class SettingKind : std::uint8_t { open, closed, removed, shorted, value };
 struct Setting {
   PartId part;
   SettingKind kind = SettingKind::open;
-  Number value;  ///< with SettingKind::value: ohm, or volt for a battery
+  Number value;        ///< with SettingKind::value: ohm, or volt for a battery
+  bool found = false;  ///< the value of an unknown, put in by solving: no file says it
 };
 
 /// One way that the circuit is set. Every switch has a setting in every case.
 struct Case {
   std::string label;  ///< "" where the file has neither case nor switch
   std::vector<Setting> settings;
+  /// Where an unknown can have several values: which of them this case has, from 1; otherwise 0.
+  std::size_t solution = 0;
 };
 
 // What `find` can ask.
@@ -66,10 +71,22 @@ struct PotentialAt { PointId point; };
 struct PowerIn { PartId part; };
 struct ResistanceBetween { PointId from, to; };
 struct ResistanceSeenBy { PartId battery; };
+struct ValueOf { PartId part; };  // of an unknown part
 // clang-format on
 
 using Question = std::variant<CurrentThrough, VoltageAcross, VoltageBetween, PotentialAt, PowerIn,
-                              ResistanceBetween, ResistanceSeenBy>;
+                              ResistanceBetween, ResistanceSeenBy, ValueOf>;
+
+/// What the file says is known of the circuit at work, so that an unknown can be found.
+struct Given {
+  Question question;
+  Number value;                 ///< in the plain unit of the question
+  std::optional<Case> held_in;  ///< the case in which it holds; none: in each case by itself
+  Span where;
+};
+
+/// The most parts whose values can be unknown.
+inline constexpr std::size_t kMostUnknowns = 8;
 
 /// A hint to a drawing, in grid steps.
 struct PlaceHint {
@@ -85,6 +102,7 @@ struct Problem {
   std::vector<Part> parts;          ///< by PartId
   std::vector<Case> cases;          ///< never empty after reading
   std::vector<Question> questions;  ///< empty: everything is asked for
+  std::vector<Given> givens;        ///< empty exactly where no part is unknown
   std::optional<PointId> ground;    ///< where the file says so
   int figures = 3;
   std::vector<PlaceHint> places;
@@ -95,5 +113,11 @@ struct Problem {
 
 /// The question in the words of the circuit language: "current through E", "voltage from A to B".
 [[nodiscard]] std::string to_string(const Question& question, const Problem& problem);
+
+/// The unit of what the question asks for.
+[[nodiscard]] Unit unit_of(const Question& question, const Problem& problem);
+
+/// The parts whose values are unknown, in file order.
+[[nodiscard]] std::vector<PartId> unknowns_of(const Problem& problem);
 
 }  // namespace ohmfold

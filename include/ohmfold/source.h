@@ -81,6 +81,15 @@ enum class DiagnosticKind : std::uint8_t {
   // warnings
   lonely_point,
   suspicious_value,
+  // unknown values
+  unknown_here,
+  value_is_known,
+  too_few_givens,
+  too_many_unknowns,
+  given_without_unknown,
+  given_resistance_zero,
+  given_needs_case,
+  unknown_case,
   // at the end of a long list
   more_findings,
 };

@@ -11,6 +11,7 @@
 #include "ohmfold/fact.h"
 #include "ohmfold/network.h"
 #include "ohmfold/problem.h"
+#include "ohmfold/surd.h"
 
 namespace ohmfold {
 
@@ -93,6 +94,8 @@ enum class Undetermined : std::uint8_t {
   no_path,     ///< no path of resistors joins the two points
   taken_out,   ///< the case took this part out of the circuit
   too_long,    ///< the network is so large that finding this value exactly is beyond the budget
+  irrational,  ///< it is exact, but no rational: see Answer::irrational
+  any_value,   ///< it depends on an unknown that every value fits
 };
 
 /// A quantity, or the reason why there is none.
@@ -138,6 +141,7 @@ struct Answer {
   Reading value;
   /// The reduction that shows it, where that is not the main one: index into CaseTrace::further.
   std::optional<std::size_t> shown_by;
+  std::optional<Surd> irrational;  ///< with Undetermined::irrational: the value
 };
 
 enum class CheckLaw : std::uint8_t { step, current, voltage, ohm, power, node_voltage, resistance };
@@ -164,7 +168,9 @@ struct Caution {
 
 enum class ContradictionKind : std::uint8_t {
   battery_shorted,    ///< an ideal battery whose terminals an ideal wire joins
-  batteries_disagree  ///< ideal batteries (and wires) form a loop whose voltages do not sum to zero
+  batteries_disagree,  ///< ideal batteries (and wires) form a loop whose voltages do not sum to
+                       ///< zero
+  unknown_not_found    ///< no value of the unknowns was found: CaseTrace::unknown says why
 };
 
 /// A circuit that no currents and voltages can satisfy.
@@ -184,6 +190,8 @@ enum class Kind : std::uint8_t {
   open_circuit
 };
 
+struct UnknownSolution;
+
 struct CaseTrace {
   std::string name;
   Kind kind = Kind::no_source;
@@ -198,6 +206,12 @@ struct CaseTrace {
   std::vector<Answer> answers;
   std::vector<Check> checks;
   std::vector<Caution> cautions;
+  /// How the values of unknown parts were found (unknown.h); cases with the same values share it.
+  std::shared_ptr<const UnknownSolution> unknown;
+  /// Index into UnknownSolution::roots, where the case has the values of one of them.
+  std::optional<std::size_t> root;
+  /// Only `main.start` and the answers were found: an unknown is irrational or not determined.
+  bool only_answers = false;
 };
 
 struct Trace {

@@ -51,8 +51,34 @@ std::string to_string(const Question& question, const Problem& problem) {
     std::string operator()(const ResistanceSeenBy& asked) const {
       return "resistance seen by " + problem.part(asked.battery).name;
     }
+    std::string operator()(const ValueOf& asked) const { return problem.part(asked.part).name; }
   };
   return std::visit(Words{problem}, question);
+}
+
+Unit unit_of(const Question& question, const Problem& problem) {
+  struct Reader {
+    const Problem& problem;
+    Unit operator()(const CurrentThrough&) const { return Unit::ampere; }
+    Unit operator()(const VoltageAcross&) const { return Unit::volt; }
+    Unit operator()(const VoltageBetween&) const { return Unit::volt; }
+    Unit operator()(const PotentialAt&) const { return Unit::volt; }
+    Unit operator()(const PowerIn&) const { return Unit::watt; }
+    Unit operator()(const ResistanceBetween&) const { return Unit::ohm; }
+    Unit operator()(const ResistanceSeenBy&) const { return Unit::ohm; }
+    Unit operator()(const ValueOf& asked) const {
+      return problem.part(asked.part).kind == PartKind::battery ? Unit::volt : Unit::ohm;
+    }
+  };
+  return std::visit(Reader{problem}, question);
+}
+
+std::vector<PartId> unknowns_of(const Problem& problem) {
+  std::vector<PartId> unknowns;
+  for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
+    if (problem.parts[i].unknown) unknowns.push_back(PartId{i});
+  }
+  return unknowns;
 }
 
 }  // namespace ohmfold

@@ -18,7 +18,7 @@ struct Statement {
   bool names_parts;  ///< brings names of parts and points into being
 };
 
-constexpr std::array<Statement, 14> kStatements{{
+constexpr std::array<Statement, 15> kStatements{{
     {"resistor", read_part<PartKind::resistor>, true},
     {"battery", read_part<PartKind::battery>, true},
     {"lamp", read_part<PartKind::lamp>, true},
@@ -30,13 +30,14 @@ constexpr std::array<Statement, 14> kStatements{{
     {"text", read_text, false},
     {"case", read_case, false},
     {"find", read_question, false},
+    {"given", read_given, false},
     {"ground", read_ground, false},
     {"figures", read_figures, false},
     {"place", read_place, false},
 }};
 
 /// Statements of the language that this version does not have.
-constexpr std::array<std::string_view, 3> kLaterStatements{"symbol", "given", "source"};
+constexpr std::array<std::string_view, 2> kLaterStatements{"symbol", "source"};
 
 const Statement* statement_named(const Token& word) {
   for (const Statement& statement : kStatements) {
@@ -125,6 +126,7 @@ Outcome<Problem> read_circuit(const SourceText& source) {
   settle_questions(draft);
   settle_points(draft);
   settle_cases(draft);
+  settle_givens(draft);
   settle_whole(draft);
   Outcome<Problem> outcome{std::nullopt, draft.findings.sorted()};
   if (!draft.findings.has_error()) outcome.value = std::move(draft.problem);

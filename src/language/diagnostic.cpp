@@ -60,6 +60,18 @@ constexpr std::array<Wording, kDiagnosticKinds> kWordings{{
     {file_too_large, "it is larger than {0}", ""},
     {lonely_point, "only {0} touches point '{1}'", "no current can flow there"},
     {suspicious_value, "'{0}' is read as {1}", ""},
+    {unknown_here, "'unknown' cannot stand here", "write a number and a unit"},
+    {value_is_known, "the value of '{0}' is known; there is nothing to find",
+     "ask for its current, voltage or power, or write unknown in place of its value"},
+    {too_few_givens, "{0} cannot be found without {1}, and the file gives {2}",
+     "add a line such as: given current through {3} = 2 A"},
+    {too_many_unknowns, "this is unknown number {0}", "values are found for up to {1} unknowns"},
+    {given_without_unknown, "something is given, and no value is unknown",
+     "write unknown in place of the value that is to be found"},
+    {given_resistance_zero, "a given resistance cannot be zero", ""},
+    {given_needs_case, "this given names no case, and another one does",
+     "say for each in which case it holds"},
+    {unknown_case, "there is no case \"{0}\"", ""},
     {more_findings, "and {0} more", ""},
 }};
 

@@ -31,12 +31,21 @@ enum class Asked : std::uint8_t {
   potential_at,
   power_in,
   resistance_between,
-  resistance_seen_by
+  resistance_seen_by,
+  value_of
 };
 
 struct DraftQuestion {
   Asked asked{};
   Token first, second;
+};
+
+/// What `given` says: a question and its answer.
+struct DraftGiven {
+  DraftQuestion question;
+  Number value;
+  std::optional<Token> held_in;  ///< the label of a case
+  Span where;
 };
 
 /// An item of a case. The value is read when the part is known, since its kind decides the unit.
@@ -66,6 +75,7 @@ struct Draft {
   std::vector<PointUse> uses;  ///< by PointId
 
   std::vector<DraftQuestion> questions;
+  std::vector<DraftGiven> givens;
   std::vector<DraftCase> cases;
   std::vector<DraftPlace> places;
   std::optional<Token> ground;
@@ -91,6 +101,7 @@ void read_ground(LineReader& line, Draft& draft);
 void read_figures(LineReader& line, Draft& draft);
 void read_place(LineReader& line, Draft& draft);
 void read_question(LineReader& line, Draft& draft);
+void read_given(LineReader& line, Draft& draft);
 void read_case(LineReader& line, Draft& draft);
 
 // When the whole file is known.
@@ -102,8 +113,16 @@ std::optional<PointId> find_point(Draft& draft, const Token& name);
 /// "switch S", "wire 3": the part with its kind.
 [[nodiscard]] std::string with_kind(const Part& part);
 
+/// The words of a question after `find` or `given`, or nothing and an error.
+std::optional<DraftQuestion> expect_question(LineReader& line);
+/// The question with its names looked up, or nothing and an error.
+std::optional<Question> settled_question(Draft& draft, const DraftQuestion& question);
+/// Does the question name points, not a part?
+[[nodiscard]] bool asks_of_points(Asked asked);
+
 void settle_questions(Draft& draft);
 void settle_cases(Draft& draft);
+void settle_givens(Draft& draft);
 void settle_points(Draft& draft);
 void settle_whole(Draft& draft);
 

@@ -41,10 +41,15 @@ bool expect_values(LineReader& line, const Draft& draft, Part& part) {
   const Unit unit = part.kind == PartKind::battery ? Unit::volt : Unit::ohm;
   if (!line.expect_sign("=")) return false;
   const Token first = line.peek();
-  std::optional<Number> value = line.expect_value(unit);
-  if (!value) return false;
-  warn_of_part_as_value(line, draft, first);
-  part.value = std::move(*value);
+  if (line.take_word("unknown")) {
+    part.unknown = true;
+    part.value = Number::symbol(part.name);
+  } else {
+    std::optional<Number> value = line.expect_value(unit);
+    if (!value) return false;
+    warn_of_part_as_value(line, draft, first);
+    part.value = std::move(*value);
+  }
   if (part.kind != PartKind::battery || !line.take_word("internal")) return true;
   std::optional<Number> internal = line.expect_value(Unit::ohm);
   if (!internal) return false;

@@ -23,7 +23,7 @@ class Answerer {
     for (const Question& question : questions_of(problem_, result_.complete)) {
       further_.reset();
       Reading value = std::visit([this](const auto& asked) { return find(asked); }, question);
-      result_.answers.push_back({question, std::move(value), further_});
+      result_.answers.push_back({question, std::move(value), further_, {}});
     }
   }
 
@@ -84,6 +84,16 @@ class Answerer {
     return further(seen_by(problem_, setting_, asked.battery));
   }
 
+  Reading find(const ValueOf& asked) {
+    const Unit unit = unit_of(asked, problem_);
+    for (const Setting& setting : setting_.settings) {
+      if (setting.part != asked.part) continue;
+      if (setting.kind != SettingKind::value) return Undetermined::taken_out;
+      return Quantity(setting.value, unit);
+    }
+    return Quantity(problem_.part(asked.part).value, unit);
+  }
+
   Reading further(Network network) {
     result_.further.push_back(reduce(std::move(network), options_.pairs));
     further_ = result_.further.size() - 1;
@@ -132,6 +142,7 @@ Reading port_resistance(const Reduction& reduction) {
 std::vector<Question> questions_of(const Problem& problem, bool complete) {
   if (!problem.questions.empty()) return problem.questions;
   std::vector<Question> questions;
+  for (const PartId unknown : unknowns_of(problem)) questions.emplace_back(ValueOf{unknown});
   for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
     if (problem.parts[i].kind != PartKind::battery) continue;
     questions.emplace_back(ResistanceSeenBy{PartId{i}});

@@ -15,6 +15,8 @@
 #include "solve/node_voltage.h"
 #include "solve/reduce.h"
 #include "solve/results.h"
+#include "solve/solve_case.h"
+#include "solve/unknowns.h"
 
 namespace ohmfold {
 namespace {
@@ -43,8 +45,9 @@ Kind kind_of(const Reduction& main, bool battery) {
 
 class CaseSolver {
  public:
-  CaseSolver(const Problem& problem, const Case& setting, const SolveOptions& options)
-      : problem_(problem), setting_(setting), options_(options) {
+  CaseSolver(const Problem& problem, const Case& setting, const SolveOptions& options,
+             Scrutiny scrutiny)
+      : problem_(problem), setting_(setting), options_(options), scrutiny_(scrutiny) {
     result_.name = setting.label;
   }
 
@@ -67,7 +70,9 @@ class CaseSolver {
  private:
   // Without a battery, the first resistance that is asked for is the point of the case.
   Network without_battery(Network start) const {
-    for (const Question& question : problem_.questions) {
+    std::vector<Question> questions = problem_.questions;
+    for (const Given& given : problem_.givens) questions.push_back(given.question);
+    for (const Question& question : questions) {
       if (const auto* asked = std::get_if<ResistanceBetween>(&question)) {
         return resistors_between(problem_, setting_, asked->from, asked->to);
       }
@@ -79,6 +84,7 @@ class CaseSolver {
     if (result_.main.source.exists()) result_.equivalent = port_resistance(result_.main);
     const PointPotentials points = fill_in_nothing(problem_, result_);
     answer(problem_, setting_, options_, &points, result_);
+    if (scrutiny_ == Scrutiny::none) return;
     result_.checks = check_case(problem_, result_);
   }
 
@@ -90,10 +96,12 @@ class CaseSolver {
     if (result_.complete) {
       const PointPotentials points = fill_in_results(problem_, flow, result_);
       answer(problem_, setting_, options_, &points, result_);
+      if (scrutiny_ == Scrutiny::none) return;
       result_.cautions = cautions_of(result_);
       result_.checks = check_case(problem_, result_);
     } else {
       answer(problem_, setting_, options_, nullptr, result_);
+      if (scrutiny_ == Scrutiny::none) return;
       result_.checks = found ? check_large(result_, flow) : check_steps(result_.main);
     }
   }
@@ -156,16 +164,23 @@ class CaseSolver {
   const Problem& problem_;
   const Case& setting_;
   const SolveOptions& options_;
+  const Scrutiny scrutiny_;
   CaseTrace result_;
 };
 
 }  // namespace
 
+CaseTrace solve_case(const Problem& problem, const Case& setting, const SolveOptions& options,
+                     Scrutiny scrutiny) {
+  return CaseSolver(problem, setting, options, scrutiny).run();
+}
+
 Trace solve(const Problem& problem, const SolveOptions& options) {
+  if (!problem.givens.empty()) return solve_with_unknowns(problem, options);
   Trace trace;
   trace.problem = std::make_shared<const Problem>(problem);
   for (const Case& setting : trace.problem->cases) {
-    trace.cases.push_back(CaseSolver(*trace.problem, setting, options).run());
+    trace.cases.push_back(solve_case(*trace.problem, setting, options, Scrutiny::full));
   }
   return trace;
 }

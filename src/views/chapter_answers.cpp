@@ -6,6 +6,7 @@
 #include "views/plan.h"
 #include "views/questions.h"
 #include "views/reduction_chapter.h"
+#include "views/unknown_words.h"
 
 namespace ohmfold::views {
 
@@ -36,6 +37,9 @@ class SignReader {
   }
   Words operator()(const ResistanceBetween&) const { return {}; }
   Words operator()(const ResistanceSeenBy&) const { return {}; }
+  Words operator()(const ValueOf&) const {
+    return say(" The minus sign: its terminals are the other way round.");
+  }
 
  private:
   Run point(PointId id) const { return PointName{problem_.point(id)}; }
@@ -61,6 +65,11 @@ Words difference(const Scene& scene, const CaseTrace& trace, const VoltageBetwee
 
 Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& answer) {
   const Words what = question_words(answer.question, scene.problem).capitalised();
+  if (answer.irrational) {
+    return say(what, " is ",
+               formula_text(question_symbol(answer.question, scene.symbols), Letters::unicode),
+               " = ", answer_value(scene, answer), ".");
+  }
   if (!answer.value.value) {
     return say(what, " is not determined: ", why_undetermined(answer.value.why), ".");
   }
@@ -95,7 +104,8 @@ void add_further(const Scene& scene, const Answer& answer, const Reduction& redu
 
 /// Where everything was asked for, only resistances need a sentence: the table shows the rest.
 bool has_sentence(const Problem& problem, const CaseTrace& trace, const Answer& answer) {
-  return !problem.questions.empty() || !trace.complete ||
+  return !problem.questions.empty() || !trace.complete || trace.only_answers ||
+         std::holds_alternative<ValueOf>(answer.question) ||
          std::holds_alternative<ResistanceSeenBy>(answer.question);
 }
 
@@ -111,7 +121,8 @@ void add_answers(const Scene& scene, const CaseTrace& trace, Document& document)
   for (const Answer& answer : trace.answers) {
     if (has_sentence(scene.problem, trace, answer)) told.push_back(&answer);
   }
-  const bool everything = scene.problem.questions.empty() && trace.complete;
+  const bool everything =
+      scene.problem.questions.empty() && trace.complete && !trace.only_answers;
   document.heading(3, say(told.size() == 1 && !everything ? "Answer" : "Answers"));
   const Selection selection = select(told.size());
   for (std::size_t i = 0; i < told.size(); ++i) {
@@ -142,7 +153,7 @@ void add_comparison(const Trace& trace, int figures, Document& document) {
     std::vector<Words> row{
         question_words(shown->answers[i].question, *trace.problem).capitalised()};
     for (const CaseTrace& one : trace.cases) {
-      row.push_back(i < one.answers.size() ? scene.value(one.answers[i].value)
+      row.push_back(i < one.answers.size() ? answer_value(scene, one.answers[i])
                                            : say("contradiction"));
     }
     table.rows.push_back(std::move(row));

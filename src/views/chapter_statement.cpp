@@ -15,6 +15,11 @@ bool any(const Problem& problem, PartKind kind) {
 }
 
 Words given_value(const Part& part, int figures) {
+  if (part.unknown) {
+    if (part.internal.is_zero()) return say("unknown");
+    return say("unknown, internal ",
+               Amount{{part.internal, Unit::ohm}, Form::given, figures});
+  }
   switch (part.kind) {
     case PartKind::battery: {
       const Words words = say(Amount{{part.value, Unit::volt}, Form::given, figures});
@@ -118,7 +123,9 @@ void add_asked(const Scene& scene, Document& document) {
       const Expression second = scene.symbols.potential(between->to);
       words.add(" = " + formula_text(sum({first, negative(second)}), Letters::unicode));
     }
-    document.entry(std::to_string(i + 1), say(words, ", in ", question_unit(question), "."));
+    document.entry(std::to_string(i + 1), say(words, ", in ",
+                                              symbol(unit_of(question, problem), Letters::unicode),
+                                              "."));
   }
   if (selection.left_out() > 0) {
     document.paragraph(say(count_text(selection.left_out()), " questions are not listed here."));

@@ -1,6 +1,6 @@
 // Cases that contradict themselves, one line each for standard error.
 #include "ohmfold/render.h"
-#include "views/wording.h"
+#include "views/unknown_words.h"
 
 namespace ohmfold {
 
@@ -13,7 +13,7 @@ std::string render_contradictions(const Trace& trace) {
     const views::Wording words(problem, one.main, names);
     text += problem.source_name + ": ";
     if (!one.name.empty()) text += "case \"" + one.name + "\": ";
-    text += "error: " + views::plain_text(words.contradiction(*one.contradiction)) + "\n";
+    text += "error: " + views::plain_text(contradiction_words(words, problem, one)) + "\n";
   }
   return text;
 }

@@ -1,6 +1,7 @@
 // The trace as JSON, version 1 of "ohmfold-trace" (docs/trace.md).
 #include "ohmfold/render.h"
 #include "views/json_items.h"
+#include "views/json_unknown.h"
 
 namespace ohmfold {
 
@@ -33,6 +34,7 @@ class TraceWriter {
     put("kind", kind_word(trace.kind));
     if (trace.contradiction) put("contradiction", items.contradiction(*trace.contradiction));
     put("complete", trace.complete);
+    if (trace.unknown) put("unknown", json_unknown(problem_, *trace.unknown, figures_));
     const StepLog& steps = trace.main.steps;
     list("steps", steps.size(), [&](std::size_t i) { return items.step(steps[i]); });
     put("bridge", nullptr);

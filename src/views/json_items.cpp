@@ -5,7 +5,9 @@
 
 #include "views/lettering.h"
 #include "views/reduction_chapter.h"
+#include "views/json_unknown.h"
 #include "views/step_lines.h"
+#include "views/unknown_words.h"
 
 namespace ohmfold::views {
 
@@ -106,7 +108,10 @@ Json JsonItems::node(const NodeResult& node) const {
 Json JsonItems::answer(const Answer& answer) const {
   Json result;
   result["find"] = to_string(answer.question, problem_);
-  result["value"] = json_value(answer.value, figures_);
+  result["value"] =
+      answer.irrational
+          ? json_surd(*answer.irrational, unit_of(answer.question, problem_), figures_)
+          : json_value(answer.value, figures_);
   if (!answer.shown_by) return result;
   const Scene further(problem_, trace_.further.at(*answer.shown_by), figures_);
   const StepLog& steps = further.reduction.steps;
@@ -139,7 +144,7 @@ Json JsonItems::contradiction(const Contradiction& found) const {
   result["parts"] = part_list(scene_.names, found.loop);
   result["points"] = points(found.points);
   result["remainder"] = json_value(Quantity(found.remainder), figures_);
-  result["sentence"] = plain_text(sentence(scene_.words.contradiction(found)));
+  result["sentence"] = plain_text(sentence(contradiction_words(scene_.words, problem_, trace_)));
   return result;
 }
 

@@ -77,13 +77,13 @@ std::size_t width_of(std::uint32_t c) {
 
 std::string_view ascii_for(std::string_view character) {
   using Pair = std::pair<std::string_view, std::string_view>;
-  constexpr std::array<Pair, 28> kPairs{{
+  constexpr std::array<Pair, 30> kPairs{{
       {"Ω", "ohm"}, {"\u2126", "ohm"}, {"µ", "u"},           {"\u03BC", "u"}, {"∥", "||"},
       {"≈", "~"},   {"−", "-"},        {"·", "*"},           {"×", "x"},      {"→", "->"},
       {"…", "..."}, {"–", "-"},        {"—", "-"},           {"‘", "'"},      {"’", "'"},
       {"“", "\""},  {"”", "\""},       {"²", "^2"},          {"°", " deg"},   {"•", "*"},
       {"─", "-"},   {"═", "="},        {"\u00A0", "\u00A0"}, {"½", "1/2"},    {"¼", "1/4"},
-      {"¾", "3/4"}, {"≤", "<="},       {"≥", ">="},
+      {"¾", "3/4"}, {"≤", "<="},      {"√", "sqrt "},     {"±", "+-"},        {"≥", ">="},
   }};
   for (const auto& [from, to] : kPairs) {
     if (character == from) return to;

@@ -30,6 +30,10 @@ class QuestionReader {
   Words operator()(const ResistanceSeenBy& q) const {
     return say("the resistance that battery ", part(q.battery), " sees");
   }
+  Words operator()(const ValueOf& q) const {
+    const bool battery = problem_.part(q.part).kind == PartKind::battery;
+    return say(battery ? "the voltage of battery " : "the resistance of ", part(q.part));
+  }
 
  private:
   Run part(PartId id) const { return PartName{problem_.part(id).name}; }
@@ -51,6 +55,7 @@ class SymbolReader {
     return symbols_.between(q.from, q.to, "R");
   }
   Expression operator()(const ResistanceSeenBy&) const { return Symbols::equivalent(); }
+  Expression operator()(const ValueOf& q) const { return symbols_.value(q.part); }
 
  private:
   const Symbols& symbols_;
@@ -60,19 +65,6 @@ class SymbolReader {
 
 Words question_words(const Question& question, const Problem& problem) {
   return std::visit(QuestionReader(problem), question);
-}
-
-std::string_view question_unit(const Question& question) {
-  struct Reader {
-    Unit operator()(const CurrentThrough&) const { return Unit::ampere; }
-    Unit operator()(const VoltageAcross&) const { return Unit::volt; }
-    Unit operator()(const VoltageBetween&) const { return Unit::volt; }
-    Unit operator()(const PotentialAt&) const { return Unit::volt; }
-    Unit operator()(const PowerIn&) const { return Unit::watt; }
-    Unit operator()(const ResistanceBetween&) const { return Unit::ohm; }
-    Unit operator()(const ResistanceSeenBy&) const { return Unit::ohm; }
-  };
-  return symbol(std::visit(Reader{}, question), Letters::unicode);
 }
 
 Expression question_symbol(const Question& question, const Symbols& symbols) {

@@ -177,6 +177,10 @@ std::string_view why_undetermined(Undetermined why) {
     case Undetermined::too_long:
       return "its exact value is too long to find for every part of so large a network; ask for it "
              "with a find statement";
+    case Undetermined::irrational:
+      return "it is no rational number";
+    case Undetermined::any_value:
+      return "it depends on an unknown value that what is given leaves open";
   }
   unknown("Undetermined");
 }
