@@ -73,6 +73,11 @@ Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& 
   if (!answer.value.value) {
     return say(what, " is not determined: ", why_undetermined(answer.value.why), ".");
   }
+  if (std::holds_alternative<ValueOf>(answer.question)) {
+    const bool turned = answer.value.value->number.is_negative();
+    return say(what, " is ", scene.value(*answer.value.value), ".",
+               turned ? std::visit(SignReader(scene.problem), answer.question) : Words());
+  }
   const Expression symbol = question_symbol(answer.question, scene.symbols);
   Words words = say(what, " is ", formula_text(symbol, Letters::unicode));
   if (const auto* between = std::get_if<VoltageBetween>(&answer.question)) {

@@ -27,9 +27,9 @@ class UnknownChapter {
 
   void run(const CaseTrace& trace) {
     const Words names = unknown_names(problem_, solution_.unknowns);
-    const bool own_case = !problem_.givens.front().held_in && !trace.name.empty();
-    const std::string& label = solution_.forms.empty() ? trace.name : solution_.forms.front().name;
-    document_.heading(2, own_case ? say("Finding ", names, ": ", label) : say("Finding ", names));
+    const std::string label =
+        solution_.forms.empty() || names_cases() ? std::string() : solution_.forms.front().name;
+    document_.heading(2, say("Finding ", names, label.empty() ? "" : ": ", label));
     if (solution_.outcome != UnknownOutcome::too_long) {
       add_letters(names);
       for (const CaseTrace& form : solution_.forms) add_combinations(form);
@@ -41,6 +41,9 @@ class UnknownChapter {
   }
 
  private:
+  /// Do the givens name the cases in which they hold?
+  [[nodiscard]] bool names_cases() const { return problem_.givens.front().held_in.has_value(); }
+
   void add_letters(const Words& names) {
     const bool one = symbols_.size() == 1;
     document_.paragraph(say("Let the ", one ? "letter " : "letters ", names, " stand for the ",
@@ -66,7 +69,7 @@ class UnknownChapter {
       lines.push_back(std::move(line));
     }
     if (lines.empty()) return;
-    if (problem_.givens.front().held_in) {
+    if (names_cases()) {
       document_.paragraph(say("Combine as far as it goes, in case \"", form.name, "\":"));
     } else {
       document_.paragraph(say("Combine as far as it goes:"));
@@ -87,9 +90,14 @@ class UnknownChapter {
       Equation line{question_symbol(given.question, scene.symbols), {}, number(i)};
       line.links.push_back(
           {Relation::equal, quotient_expression(equation.form.value->number, symbols_)});
-      line.links.push_back({Relation::equal, count(given.value)});
+      const bool depends = equation.form.value->number.is_symbolic();
+      if (depends) {
+        line.links.push_back({Relation::equal, count(given.value)});
+      } else {
+        line.note = say("whatever ", unknown_names(problem_, solution_.unknowns), " may be");
+      }
       std::vector<Equation> lines{std::move(line)};
-      if (equation.form.value->number.is_symbolic()) add_cleared(equation, given, lines);
+      if (depends) add_cleared(equation, given, lines);
       add_lines(std::move(lines));
     }
   }
@@ -146,16 +154,12 @@ class UnknownChapter {
     }
     const std::string& name = problem_.part(last.unknown).name;
     const std::vector<Number> parts = coefficients(last.collected, name);
-    std::vector<Equation> lines;
-    if (parts.size() == 2) {
-      lines.push_back(linear_line(parts, name));
-    } else {
-      lines.push_back(zero_line(last.collected));
-      if (parts.size() == 3 && !solution_.roots.empty()) {
-        lines.push_back(quadratic_line(parts, name));
-      }
-    }
-    add_lines(std::move(lines));
+    if (parts.size() == 2) return add_lines({linear_line(parts, name)});
+    Equation line = zero_line(last.collected);
+    const bool quadratic = parts.size() == 3;
+    if (quadratic && solution_.roots.empty()) line.note = say("collected: no number solves this");
+    add_lines({std::move(line)});
+    if (quadratic && !solution_.roots.empty()) add_lines({quadratic_line(parts, name)});
   }
 
   /// "3 · R3 = 5"
@@ -188,7 +192,12 @@ class UnknownChapter {
 
   /// Each solution, and whether it fits.
   void add_outcome(const CaseTrace& trace) {
-    for (const UnknownRoot& root : solution_.roots) add_root(root);
+    // A single value that falls away is told with the case.
+    const bool told = solution_.outcome == UnknownOutcome::no_value && symbols_.size() == 1 &&
+                      solution_.roots.size() == 1;
+    for (const UnknownRoot& root : solution_.roots) {
+      if (!told) add_root(root);
+    }
     if (solution_.outcome != UnknownOutcome::found) {
       if (!trace.contradiction) {
         document_.paragraph(sentence(why_not_found(problem_, solution_, figures_)));

@@ -180,7 +180,7 @@ std::string_view why_undetermined(Undetermined why) {
     case Undetermined::irrational:
       return "it is no rational number";
     case Undetermined::any_value:
-      return "it depends on an unknown value that what is given leaves open";
+      return "it depends on an unknown, and what is given fits every value of that";
   }
   unknown("Undetermined");
 }
