@@ -15,6 +15,7 @@
 
 #include "ohmfold/ids.h"
 #include "ohmfold/source.h"
+#include "ohmfold/symbolic.h"
 #include "ohmfold/value.h"
 
 namespace ohmfold {
@@ -88,6 +89,15 @@ struct Given {
 /// The most parts whose values can be unknown.
 inline constexpr std::size_t kMostUnknowns = 8;
 
+/// A symbol of the file. It stands for a positive number of ohms, volts or amperes: with `r` in
+/// ohm, the value `2 r` is 2 r ohm.
+struct SymbolMeaning {
+  std::string name;             ///< unique; no part has it
+  Unit unit = Unit::ohm;        ///< of its value or, without one, of its first use
+  std::optional<Number> value;  ///< positive, in the plain unit; put in after the symbolic answer
+  Span where;                   ///< its name in the file
+};
+
 /// A hint to a drawing, in grid steps.
 struct PlaceHint {
   PointId point;
@@ -100,6 +110,7 @@ struct Problem {
   std::vector<std::string> texts;   ///< a paragraph each
   std::vector<std::string> points;  ///< names, by PointId
   std::vector<Part> parts;          ///< by PartId
+  std::vector<SymbolMeaning> symbols;
   std::vector<Case> cases;          ///< never empty after reading
   std::vector<Question> questions;  ///< empty: everything is asked for
   std::vector<Given> givens;        ///< empty exactly where no part is unknown
@@ -110,6 +121,16 @@ struct Problem {
   [[nodiscard]] const Part& part(PartId id) const { return parts.at(id.index); }
   [[nodiscard]] const std::string& point(PointId id) const { return points.at(id.index); }
 };
+
+/// Is there a value with a symbol, in a part or in a case?
+[[nodiscard]] bool has_symbolic_values(const Problem& problem);
+
+/// The values that the file gives for its symbols.
+[[nodiscard]] std::vector<SymbolValue> given_values(const Problem& problem);
+
+/// The same problem with the values given for its symbols put in from the start. The symbols stay
+/// on record. Requires a problem as it was read.
+[[nodiscard]] Problem with_values_put_in(Problem problem);
 
 /// The question in the words of the circuit language: "current through E", "voltage from A to B".
 [[nodiscard]] std::string to_string(const Question& question, const Problem& problem);

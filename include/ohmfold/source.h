@@ -81,6 +81,15 @@ enum class DiagnosticKind : std::uint8_t {
   // warnings
   lonely_point,
   suspicious_value,
+  // symbols
+  bad_symbol_name,
+  unknown_symbol,
+  symbol_not_positive,
+  two_dimensions,
+  product_of_symbols,
+  too_many_symbols,
+  value_not_positive,
+  unused_symbol,
   // unknown values
   unknown_here,
   value_is_known,
@@ -90,6 +99,7 @@ enum class DiagnosticKind : std::uint8_t {
   given_resistance_zero,
   given_needs_case,
   unknown_case,
+  unknown_beside_symbol,
   // at the end of a long list
   more_findings,
 };

@@ -196,6 +196,9 @@ struct CaseTrace {
   std::string name;
   Kind kind = Kind::no_source;
   std::optional<Contradiction> contradiction;  ///< where there is one, nothing below has been found
+  /// Why the case could not be solved with its symbols, some of which have no value; then nothing
+  /// below has been found.
+  std::optional<std::string> beyond_budget;
   Reduction main;
   std::vector<Reduction> further;     ///< for other questions about resistances
   std::optional<Reading> equivalent;  ///< between the terminals of main.source
@@ -216,9 +219,14 @@ struct CaseTrace {
 
 struct Trace {
   std::shared_ptr<const Problem> problem;
+  /// The values of the symbols were put in at the start, since with symbols the answers would have
+  /// become too long; `problem` holds them.
+  bool values_put_in_first = false;
   std::vector<CaseTrace> cases;
 
   [[nodiscard]] bool has_contradiction() const;
+  /// Is there a case that was beyond the budget for symbols?
+  [[nodiscard]] bool is_beyond_budget() const;
 };
 
 }  // namespace ohmfold

@@ -1,6 +1,7 @@
 // Comparing results with the solution of the node equations.
 #include "check/node_voltage.h"
 
+#include <algorithm>
 #include <string>
 
 #include "check/arithmetic.h"
@@ -24,8 +25,21 @@ constexpr std::size_t kMostBits = 4000;
 // what is left to chance then is less than one in 10^12 still.
 constexpr std::size_t kMostForAllPrimes = 5000;
 
+// Does a value depend on a symbol?
+bool is_symbolic(const Network& network) {
+  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
+    if (network.resistance(PartId{i}).is_symbolic()) return true;
+  }
+  return std::any_of(
+      network.batteries().begin(), network.batteries().end(), [](const BatteryData& battery) {
+        return battery.emf.number.is_symbolic() || battery.internal.number.is_symbolic();
+      });
+}
+
 bool uses_matrix(const Network& network, Method method) {
   if (method != Method::by_size) return method == Method::matrix;
+  // Modulo a prime, symbols are numbers like others.
+  if (is_symbolic(network)) return false;
   std::size_t bits = 0;
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
     if (network.is_alive(PartId{i})) bits += network.resistance(PartId{i}).bits();

@@ -12,9 +12,10 @@ namespace check {
 
 /// How node equations are solved.
 enum class Method {
-  by_size,  ///< matrix up to 24 unknowns with small numbers, modular beyond
+  by_size,  ///< matrix up to 24 unknowns with small numbers, modular beyond and with symbols
   matrix,   ///< exactly, by GiNaC
-  modular,  ///< by sparse elimination modulo random primes: three up to 5,000 parts, else one
+  modular,  ///< by sparse elimination modulo random primes: three up to 5,000 parts, else one;
+            ///< each symbol is taken at a random residue
 };
 
 /// Beyond so many nodes in what is left when the equations have become dense, they are not solved:

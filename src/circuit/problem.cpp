@@ -2,6 +2,8 @@
 
 #include "ohmfold/problem.h"
 
+#include <algorithm>
+
 #include "ohmfold/error.h"
 
 namespace ohmfold {
@@ -24,6 +26,48 @@ std::string_view keyword(PartKind kind) {
       return "voltmeter";
   }
   throw InternalError("a kind of part without a keyword");
+}
+
+bool has_symbolic_values(const Problem& problem) {
+  const auto in_part = [](const Part& part) {
+    return part.value.is_symbolic() || part.internal.is_symbolic();
+  };
+  const auto in_case = [](const Case& setting) {
+    return std::any_of(setting.settings.begin(), setting.settings.end(),
+                       [](const Setting& one) { return one.value.is_symbolic(); });
+  };
+  return std::any_of(problem.parts.begin(), problem.parts.end(), in_part) ||
+         std::any_of(problem.cases.begin(), problem.cases.end(), in_case);
+}
+
+std::vector<SymbolValue> given_values(const Problem& problem) {
+  std::vector<SymbolValue> values;
+  for (const SymbolMeaning& symbol : problem.symbols) {
+    if (symbol.value) values.emplace_back(symbol.name, *symbol.value);
+  }
+  return values;
+}
+
+Problem with_values_put_in(Problem problem) {
+  const std::vector<SymbolValue> values = given_values(problem);
+  const auto put_in = [&](Number& number) {
+    if (!number.is_symbolic()) return;
+    const std::optional<Number> plain = substitute(number, values);
+    ensure(plain.has_value(), "a value of a file that a symbol divides");
+    number = *plain;
+  };
+  for (Part& part : problem.parts) {
+    put_in(part.value);
+    put_in(part.internal);
+  }
+  const auto put_in_case = [&](Case& setting) {
+    for (Setting& one : setting.settings) put_in(one.value);
+  };
+  for (Case& setting : problem.cases) put_in_case(setting);
+  for (Given& given : problem.givens) {
+    if (given.held_in) put_in_case(*given.held_in);
+  }
+  return problem;
 }
 
 std::string to_string(const Question& question, const Problem& problem) {

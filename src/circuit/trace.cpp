@@ -89,6 +89,11 @@ Network replay(const Reduction& reduction, std::size_t steps) {
   return network;
 }
 
+bool Trace::is_beyond_budget() const {
+  return std::any_of(cases.begin(), cases.end(),
+                     [](const CaseTrace& c) { return c.beyond_budget.has_value(); });
+}
+
 bool Trace::has_contradiction() const {
   return std::any_of(cases.begin(), cases.end(),
                      [](const CaseTrace& c) { return c.contradiction.has_value(); });

@@ -6,6 +6,7 @@
 
 #include "language/draft.h"
 #include "language/nearest.h"
+#include "language/symbols.h"
 #include "language/values.h"
 
 namespace ohmfold {
@@ -102,7 +103,7 @@ bool check_kind(Draft& draft, const DraftSetting& setting, const Part& part) {
 std::optional<Number> value_of(Draft& draft, const DraftSetting& setting, const Part& part) {
   LineReader line(setting.value);
   std::optional<Number> value =
-      line.expect_value(part.kind == PartKind::battery ? Unit::volt : Unit::ohm);
+      expect_value(line, draft, part.kind == PartKind::battery ? Unit::volt : Unit::ohm);
   if (value) line.expect_end();
   for (const Diagnostic& warning : line.warnings()) draft.findings.add(warning);
   if (!line.error()) return value;

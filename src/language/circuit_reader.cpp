@@ -7,6 +7,7 @@
 
 #include "language/draft.h"
 #include "language/nearest.h"
+#include "language/symbols.h"
 #include "ohmfold/read.h"
 
 namespace ohmfold {
@@ -18,7 +19,7 @@ struct Statement {
   bool names_parts;  ///< brings names of parts and points into being
 };
 
-constexpr std::array<Statement, 15> kStatements{{
+constexpr std::array<Statement, 16> kStatements{{
     {"resistor", read_part<PartKind::resistor>, true},
     {"battery", read_part<PartKind::battery>, true},
     {"lamp", read_part<PartKind::lamp>, true},
@@ -34,10 +35,11 @@ constexpr std::array<Statement, 15> kStatements{{
     {"ground", read_ground, false},
     {"figures", read_figures, false},
     {"place", read_place, false},
+    {"symbol", read_symbol, false},
 }};
 
 /// Statements of the language that this version does not have.
-constexpr std::array<std::string_view, 2> kLaterStatements{"symbol", "source"};
+constexpr std::array<std::string_view, 1> kLaterStatements{"source"};
 
 const Statement* statement_named(const Token& word) {
   for (const Statement& statement : kStatements) {
@@ -122,10 +124,12 @@ Outcome<Problem> read_circuit(const SourceText& source) {
   if (auto fault = too_large(source)) return {std::nullopt, {std::move(*fault)}};
   Draft draft;
   draft.problem.source_name = source.name;
+  note_symbols(draft, source.text);
   read_lines(draft, source.text);
   settle_questions(draft);
   settle_points(draft);
   settle_cases(draft);
+  settle_symbols(draft);
   settle_givens(draft);
   settle_whole(draft);
   Outcome<Problem> outcome{std::nullopt, draft.findings.sorted()};

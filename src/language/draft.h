@@ -60,6 +60,16 @@ struct DraftCase {
   std::vector<DraftSetting> settings;
 };
 
+/// What is known of a symbol so far.
+struct DraftSymbol {
+  Span where;            ///< its name, where it is declared first
+  bool is_read = false;  ///< the statement that declares it has been read
+  std::optional<Number> value;
+  std::optional<Unit> unit;
+  Span unit_where;  ///< what fixed the unit: its value or its first use
+  bool is_used = false;
+};
+
 struct DraftPlace {
   Token point;
   Number x, y;
@@ -70,9 +80,11 @@ struct Draft {
   Problem problem;
   Findings findings;
 
-  NameTable parts;             ///< numbers are PartIds
-  NameTable points;            ///< numbers are PointIds
-  std::vector<PointUse> uses;  ///< by PointId
+  NameTable parts;                         ///< numbers are PartIds
+  NameTable points;                        ///< numbers are PointIds
+  NameTable symbols;                       ///< all that the file declares, known from the start
+  std::vector<PointUse> uses;              ///< by PointId
+  std::vector<DraftSymbol> symbol_drafts;  ///< by number in `symbols`
 
   std::vector<DraftQuestion> questions;
   std::vector<DraftGiven> givens;
@@ -103,6 +115,7 @@ void read_place(LineReader& line, Draft& draft);
 void read_question(LineReader& line, Draft& draft);
 void read_given(LineReader& line, Draft& draft);
 void read_case(LineReader& line, Draft& draft);
+void read_symbol(LineReader& line, Draft& draft);
 
 // When the whole file is known.
 
@@ -124,6 +137,7 @@ void settle_questions(Draft& draft);
 void settle_cases(Draft& draft);
 void settle_givens(Draft& draft);
 void settle_points(Draft& draft);
+void settle_symbols(Draft& draft);
 void settle_whole(Draft& draft);
 
 }  // namespace ohmfold

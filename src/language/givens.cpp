@@ -82,6 +82,18 @@ void check_count(Draft& draft, const std::vector<PartId>& unknowns) {
                 givens == 0 ? "none" : std::to_string(givens), last.name});
 }
 
+/// The value that is found has to be one number.
+void check_symbols(Draft& draft, const std::vector<PartId>& unknowns) {
+  if (unknowns.empty()) return;
+  const Part& first = draft.problem.part(unknowns.front());
+  for (const SymbolMeaning& symbol : draft.problem.symbols) {
+    if (symbol.value) continue;
+    draft.report(DiagnosticKind::unknown_beside_symbol, Severity::error, first.where,
+                 {first.name, symbol.name}, {}, symbol.where);
+    return;
+  }
+}
+
 }  // namespace
 
 void read_given(LineReader& line, Draft& draft) {
@@ -115,6 +127,7 @@ void settle_givens(Draft& draft) {
                  draft.givens.front().where, {});
   }
   check_count(draft, unknowns);
+  check_symbols(draft, unknowns);
 }
 
 }  // namespace ohmfold

@@ -20,6 +20,8 @@ class LineReader {
   explicit LineReader(std::span<const Token> tokens) : rest_(tokens) {}
 
   [[nodiscard]] const Token& peek() const { return rest_.front(); }
+  /// What is not taken yet, with the end token.
+  [[nodiscard]] std::span<const Token> rest() const { return rest_; }
   [[nodiscard]] const Token& peek_second() const { return rest_[at_end() ? 0 : 1]; }
   [[nodiscard]] bool at_end() const { return peek().kind == TokenKind::end; }
   /// Takes a token; at the end, the end token again and again.

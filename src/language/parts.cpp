@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "language/draft.h"
+#include "language/symbols.h"
 
 namespace ohmfold {
 namespace {
@@ -37,7 +38,7 @@ void warn_of_part_as_value(LineReader& line, const Draft& draft, const Token& va
             "write the value as a number");
 }
 
-bool expect_values(LineReader& line, const Draft& draft, Part& part) {
+bool expect_values(LineReader& line, Draft& draft, Part& part) {
   const Unit unit = part.kind == PartKind::battery ? Unit::volt : Unit::ohm;
   if (!line.expect_sign("=")) return false;
   const Token first = line.peek();
@@ -45,13 +46,13 @@ bool expect_values(LineReader& line, const Draft& draft, Part& part) {
     part.unknown = true;
     part.value = Number::symbol(part.name);
   } else {
-    std::optional<Number> value = line.expect_value(unit);
+    std::optional<Number> value = expect_value(line, draft, unit);
     if (!value) return false;
     warn_of_part_as_value(line, draft, first);
     part.value = std::move(*value);
   }
   if (part.kind != PartKind::battery || !line.take_word("internal")) return true;
-  std::optional<Number> internal = line.expect_value(Unit::ohm);
+  std::optional<Number> internal = expect_value(line, draft, Unit::ohm);
   if (!internal) return false;
   part.internal = std::move(*internal);
   return true;
@@ -69,6 +70,11 @@ bool expect_part_name(LineReader& line, Draft& draft, Part& part, std::string_vi
   part.name = word(*name);
   part.where = name->where;
   key = name->text;
+  if (const auto symbol = draft.symbols.find(name->text)) {
+    line.fail(DiagnosticKind::name_taken, name->where, {part.name},
+              "a part and a symbol need names of their own", draft.symbol_drafts[*symbol].where);
+    return false;
+  }
   const std::optional<std::uint32_t> known = draft.parts.find(name->text);
   if (!known) return true;
   line.fail(DiagnosticKind::name_taken, name->where, {part.name}, {},

@@ -62,7 +62,19 @@ std::optional<ParsedUnit> parse_unit(std::string_view word) {
 }
 
 std::string_view quantity_in(Unit unit) {
-  return unit == Unit::ohm ? "resistance" : "voltage";
+  switch (unit) {
+    case Unit::ohm:
+      return "resistance";
+    case Unit::ampere:
+      return "current";
+    case Unit::watt:
+      return "power";
+    case Unit::siemens:
+      return "conductance";
+    case Unit::volt:
+      break;
+  }
+  return "voltage";
 }
 
 std::string unit_remedy(std::string_view word, Unit wanted) {

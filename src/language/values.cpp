@@ -16,12 +16,12 @@ constexpr bool is_digit(char c) {
   return c >= '0' && c <= '9';
 }
 
-/// Words that follow a value in a circuit file.
+}  // namespace
+
 bool follows_value(const Token& token) {
   return token.is_word("from") || token.is_word("internal") || token.is_word("to");
 }
 
-/// How many bytes at the front of `word` belong to a decimal: digits, points, an exponent.
 std::size_t decimal_length(std::string_view word) {
   std::size_t at = 0;
   while (at < word.size() && (is_digit(word[at]) || word[at] == '.')) ++at;
@@ -33,7 +33,9 @@ std::size_t decimal_length(std::string_view word) {
   return exponent > digits ? exponent : at;
 }
 
-/// The same for a number with sign and denominator; 0 where none begins here.
+namespace {
+
+/// As decimal_length, for a number with sign and denominator; 0 where none begins here.
 std::size_t number_length(std::string_view word) {
   const std::size_t sign = word.starts_with('-') || word.starts_with('+') ? 1 : 0;
   const std::size_t numerator = decimal_length(word.substr(sign));

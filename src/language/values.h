@@ -9,6 +9,12 @@
 
 namespace ohmfold {
 
+/// How many bytes at the front of `word` belong to a decimal: digits, points, an exponent.
+[[nodiscard]] std::size_t decimal_length(std::string_view word);
+
+/// Words that follow a value in a circuit file: from, to, internal.
+[[nodiscard]] bool follows_value(const Token& token);
+
 struct ReadValue {
   std::optional<Number> number;       ///< in the plain unit
   std::optional<Diagnostic> finding;  ///< an error where there is no number, else a warning

@@ -7,6 +7,7 @@
 #include "check/step.h"
 #include "circuit/set_case.h"
 #include "ohmfold/error.h"
+#include "ohmfold/symbolic.h"
 #include "solve/answers.h"
 #include "solve/cautions.h"
 #include "solve/contradiction.h"
@@ -93,6 +94,9 @@ class CaseSolver {
     const bool found = drive(flow);
     find_equivalent(found, flow);
     result_.complete = found && within_budget(flow);
+    if (!result_.complete && has_symbolic_values(problem_)) {
+      throw BeyondBudget("the values with symbols become too long to be written for every part");
+    }
     if (result_.complete) {
       const PointPotentials points = fill_in_results(problem_, flow, result_);
       answer(problem_, setting_, options_, &points, result_);
@@ -170,18 +174,49 @@ class CaseSolver {
 
 }  // namespace
 
+namespace {
+
+// The case, or why its symbols make it too long to work with: the one place where that is caught.
+CaseTrace solve_within(const Problem& problem, const Case& setting, const SolveOptions& options) {
+  const WorkLimit limit(options.most_symbolic_work);
+  try {
+    return CaseSolver(problem, setting, options, Scrutiny::full).run();
+  } catch (const BeyondBudget& limited) {
+    CaseTrace beyond;
+    beyond.name = setting.label;
+    beyond.main.start = Network(problem.points.size());
+    beyond.beyond_budget = limited.what();
+    return beyond;
+  }
+}
+
+Trace solve_all(Problem problem, const SolveOptions& options) {
+  Trace trace;
+  trace.problem = std::make_shared<const Problem>(std::move(problem));
+  for (const Case& setting : trace.problem->cases) {
+    trace.cases.push_back(solve_within(*trace.problem, setting, options));
+  }
+  return trace;
+}
+
+bool all_have_values(const Problem& problem) {
+  return std::all_of(problem.symbols.begin(), problem.symbols.end(),
+                     [](const SymbolMeaning& symbol) { return symbol.value.has_value(); });
+}
+
+}  // namespace
+
 CaseTrace solve_case(const Problem& problem, const Case& setting, const SolveOptions& options,
                      Scrutiny scrutiny) {
   return CaseSolver(problem, setting, options, scrutiny).run();
 }
 
 Trace solve(const Problem& problem, const SolveOptions& options) {
-  if (!problem.givens.empty()) return solve_with_unknowns(problem, options);
-  Trace trace;
-  trace.problem = std::make_shared<const Problem>(problem);
-  for (const Case& setting : trace.problem->cases) {
-    trace.cases.push_back(solve_case(*trace.problem, setting, options, Scrutiny::full));
-  }
+  if (!problem.givens.empty()) return solve_with_unknowns(with_values_put_in(problem), options);
+  Trace trace = solve_all(problem, options);
+  if (!trace.is_beyond_budget() || !all_have_values(problem)) return trace;
+  trace = solve_all(with_values_put_in(problem), options);
+  trace.values_put_in_first = true;
   return trace;
 }
 

@@ -40,6 +40,7 @@ Words given_value(const Part& part, int figures) {
 
 /// What is known of the circuit at work.
 void add_known(const Problem& problem, int figures, Document& document) {
+  if (!problem.givens.empty()) document.paragraph(say("Known of the circuit at work:"));
   for (const Given& given : problem.givens) {
     document.entry("", say(question_words(given.question, problem).capitalised(), " is ",
                            Amount{{given.value, unit_of(given.question, problem)}, Form::given,
