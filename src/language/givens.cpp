@@ -75,11 +75,12 @@ void check_count(Draft& draft, const std::vector<PartId>& unknowns) {
   const std::size_t givens = draft.problem.givens.size();
   if (unknowns.empty() || givens >= unknowns.size()) return;
   const Part& last = draft.problem.part(unknowns.back());
-  const std::size_t count = unknowns.size();
+  const std::string count = std::to_string(unknowns.size());
+  const std::string need = unknowns.size() == 1
+                               ? "an unknown value needs a known fact"
+                               : count + " unknown values need " + count + " known facts";
   draft.report(DiagnosticKind::too_few_givens, Severity::error, last.where,
-               {count == 1 ? "one unknown value" : std::to_string(count) + " unknown values",
-                count == 1 ? "one known fact" : std::to_string(count) + " known facts",
-                givens == 0 ? "none" : std::to_string(givens), last.name});
+               {need, givens == 0 ? "none" : std::to_string(givens), last.name});
 }
 
 /// The value that is found has to be one number.

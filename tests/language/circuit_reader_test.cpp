@@ -273,7 +273,6 @@ TEST(ReadCircuit, SaysWhatItExpected) {
        "'find thevenin' is not part of this version; ask for a current, voltage, potential, power "
        "or resistance"},
       {"source J = 2 A from T to G", "'source' is not part of this version"},
-      {"given power in R = 2 W", "'given' is not part of this version"},
       {"case \"x\": R = 4 V", "'V' is no unit of resistance; the unit here is ohm"},
       {"case \"x\": R = 4,7", "'4,7' is not a number; write 4.7"},
       {"case \"x\": R = 4 E = 3",
