@@ -37,11 +37,11 @@ struct Part {
   std::string
       name;  ///< unique; a wire without a name in the file gets one that no name can be ("wire 3")
   PartKind kind = PartKind::resistor;
-  PointId from, to;  ///< for a battery: negative, positive terminal
-  Number value;      ///< ohm for resistor and lamp, volt for battery, otherwise 0;
-                     ///< of an unknown part the symbol of its name
-  Number internal;   ///< ohm, battery only; 0: ideal
-  Span where;        ///< its name in the file
+  PointId from, to;      ///< for a battery: negative, positive terminal
+  Number value;          ///< ohm for resistor and lamp, volt for battery, otherwise 0;
+                         ///< of an unknown part the symbol of its name
+  Number internal;       ///< ohm, battery only; 0: ideal
+  Span where;            ///< its name in the file
   bool unknown = false;  ///< its value is to be found from what is given (Problem::givens)
 };
 

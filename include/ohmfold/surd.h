@@ -60,7 +60,6 @@ using SurdValue = std::pair<std::string, Surd>;
 
 /// A number with numbers put in for all of its symbols; nothing where its denominator vanishes.
 /// Requires that of the values that are irrational all have the same radicand.
-[[nodiscard]] std::optional<Surd> value_at(const Number& number,
-                                           std::span<const SurdValue> values);
+[[nodiscard]] std::optional<Surd> value_at(const Number& number, std::span<const SurdValue> values);
 
 }  // namespace ohmfold

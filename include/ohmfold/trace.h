@@ -167,7 +167,7 @@ struct Caution {
 };
 
 enum class ContradictionKind : std::uint8_t {
-  battery_shorted,    ///< an ideal battery whose terminals an ideal wire joins
+  battery_shorted,     ///< an ideal battery whose terminals an ideal wire joins
   batteries_disagree,  ///< ideal batteries (and wires) form a loop whose voltages do not sum to
                        ///< zero
   unknown_not_found    ///< no value of the unknowns was found: CaseTrace::unknown says why

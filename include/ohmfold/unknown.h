@@ -26,9 +26,9 @@ enum class UnknownOutcome : std::uint8_t {
 
 /// A given as an equation: form = value.
 struct UnknownEquation {
-  std::size_t given = 0;  ///< index into Problem::givens
+  std::size_t given = 0;    ///< index into Problem::givens
   std::size_t form_in = 0;  ///< index into UnknownSolution::forms
-  Reading form;  ///< the quantity with the unknowns as symbols
+  Reading form;             ///< the quantity with the unknowns as symbols
   /// form − value over one denominator: its numerator, which has to be zero. Whole coefficients.
   Number collected;
 };
@@ -53,7 +53,7 @@ enum class RootFate : std::uint8_t {
 struct UnknownRoot {
   std::vector<Surd> values;  ///< by UnknownSolution::unknowns; empty with RootFate::does_not_exist
   RootFate fate = RootFate::fits;
-  PartId blamed;               ///< with not_positive and turned_round: the unknown
+  PartId blamed;             ///< with not_positive and turned_round: the unknown
   std::size_t equation = 0;  ///< with other_given: index into UnknownSolution::equations
 };
 

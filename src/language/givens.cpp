@@ -124,8 +124,8 @@ void settle_givens(Draft& draft) {
     return;
   }
   if (unknowns.empty() && !draft.givens.empty()) {
-    draft.report(DiagnosticKind::given_without_unknown, Severity::error,
-                 draft.givens.front().where, {});
+    draft.report(DiagnosticKind::given_without_unknown, Severity::error, draft.givens.front().where,
+                 {});
   }
   check_count(draft, unknowns);
   check_symbols(draft, unknowns);

@@ -112,8 +112,8 @@ class Solver {
   /// Of the equations that are left, that of the lowest degree gives the roots; the others are
   /// looked at for each root.
   void find_roots() {
-    const auto last = static_cast<std::size_t>(std::find(found_.begin(), found_.end(), false) -
-                                               found_.begin());
+    const auto last =
+        static_cast<std::size_t>(std::find(found_.begin(), found_.end(), false) - found_.begin());
     std::size_t lowest = 0;
     for (std::size_t i = 0; i < equations_.size(); ++i) {
       if (used_[i] || !equations_[i].is_symbolic()) continue;

@@ -26,7 +26,7 @@ struct EquationSolution {
     too_entangled
   };
   struct Root {
-    std::vector<Surd> values;  ///< by unknown; empty where an elimination divides by zero
+    std::vector<Surd> values;           ///< by unknown; empty where an elimination divides by zero
     std::optional<std::size_t> broken;  ///< an equation that does not hold there
   };
 

@@ -133,9 +133,9 @@ class Search {
       result_.roots.push_back(std::move(judged));
     }
     turn_batteries();
-    const bool any = std::any_of(
-        result_.roots.begin(), result_.roots.end(),
-        [](const UnknownRoot& root) { return root.fate == RootFate::fits; });
+    const bool any =
+        std::any_of(result_.roots.begin(), result_.roots.end(),
+                    [](const UnknownRoot& root) { return root.fate == RootFate::fits; });
     result_.outcome = any ? UnknownOutcome::found : UnknownOutcome::no_value;
     if (!any && result_.last) look_at_gap(result_.last->equation);
   }
@@ -204,7 +204,8 @@ class Search {
     return broken;
   }
 
-  [[nodiscard]] std::optional<std::size_t> broken_in_circuit(const std::vector<Surd>& values) const {
+  [[nodiscard]] std::optional<std::size_t> broken_in_circuit(
+      const std::vector<Surd>& values) const {
     std::vector<Number> numbers;
     for (const Surd& value : values) numbers.push_back(value.rational());
     const std::vector<Number> answers = answers_with(numbers);

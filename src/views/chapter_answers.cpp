@@ -126,8 +126,7 @@ void add_answers(const Scene& scene, const CaseTrace& trace, Document& document)
   for (const Answer& answer : trace.answers) {
     if (has_sentence(scene.problem, trace, answer)) told.push_back(&answer);
   }
-  const bool everything =
-      scene.problem.questions.empty() && trace.complete && !trace.only_answers;
+  const bool everything = scene.problem.questions.empty() && trace.complete && !trace.only_answers;
   document.heading(3, say(told.size() == 1 && !everything ? "Answer" : "Answers"));
   const Selection selection = select(told.size());
   for (std::size_t i = 0; i < told.size(); ++i) {

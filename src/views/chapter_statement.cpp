@@ -17,8 +17,7 @@ bool any(const Problem& problem, PartKind kind) {
 Words given_value(const Part& part, int figures) {
   if (part.unknown) {
     if (part.internal.is_zero()) return say("unknown");
-    return say("unknown, internal ",
-               Amount{{part.internal, Unit::ohm}, Form::given, figures});
+    return say("unknown, internal ", Amount{{part.internal, Unit::ohm}, Form::given, figures});
   }
   switch (part.kind) {
     case PartKind::battery: {
@@ -42,10 +41,10 @@ Words given_value(const Part& part, int figures) {
 void add_known(const Problem& problem, int figures, Document& document) {
   if (!problem.givens.empty()) document.paragraph(say("Known of the circuit at work:"));
   for (const Given& given : problem.givens) {
-    document.entry("", say(question_words(given.question, problem).capitalised(), " is ",
-                           Amount{{given.value, unit_of(given.question, problem)}, Form::given,
-                                  figures},
-                           given.held_in ? " in case \"" + given.held_in->label + "\"" : "", "."));
+    document.entry(
+        "", say(question_words(given.question, problem).capitalised(), " is ",
+                Amount{{given.value, unit_of(given.question, problem)}, Form::given, figures},
+                given.held_in ? " in case \"" + given.held_in->label + "\"" : "", "."));
   }
 }
 
@@ -123,8 +122,7 @@ void add_case_list(const Problem& problem, Document& document) {
   for (std::size_t i = 0; i < cases.size(); ++i) {
     if (!selection.shows(i)) continue;
     document.entry(std::to_string(i + 1),
-                   say(cases[i]->label, ": ",
-                       sentence(settings_words(problem, *cases[i], false))));
+                   say(cases[i]->label, ": ", sentence(settings_words(problem, *cases[i], false))));
   }
 }
 
@@ -150,9 +148,8 @@ void add_asked(const Scene& scene, Document& document) {
       const Expression second = scene.symbols.potential(between->to);
       words.add(" = " + formula_text(sum({first, negative(second)}), Letters::unicode));
     }
-    document.entry(std::to_string(i + 1), say(words, ", in ",
-                                              symbol(unit_of(question, problem), Letters::unicode),
-                                              "."));
+    document.entry(std::to_string(i + 1),
+                   say(words, ", in ", symbol(unit_of(question, problem), Letters::unicode), "."));
   }
   if (selection.left_out() > 0) {
     document.paragraph(say(count_text(selection.left_out()), " questions are not listed here."));

@@ -2,6 +2,7 @@
 // equations, their solution.
 #include <algorithm>
 
+#include "exact/terms.h"
 #include "ohmfold/symbolic.h"
 #include "views/amounts.h"
 #include "views/chapter.h"
@@ -16,6 +17,8 @@ namespace {
 
 /// With more combinations than this the circuit with letters is not written out.
 constexpr std::size_t kMostCombinations = 8;
+/// A denominator of more terms than this is not written once more, multiplied.
+constexpr std::size_t kMostClearedTerms = 4;
 
 class UnknownChapter {
  public:
@@ -83,8 +86,8 @@ class UnknownChapter {
       if (!equation.form.value) continue;
       const Given& given = problem_.givens[equation.given];
       const Scene scene(problem_, solution_.forms[equation.form_in].main, figures_);
-      const Words value = say(
-          Amount{{given.value, unit_of(given.question, problem_)}, Form::given, figures_});
+      const Words value =
+          say(Amount{{given.value, unit_of(given.question, problem_)}, Form::given, figures_});
       document_.paragraph(
           say(given_words(problem_, equation).capitalised(), " is given as ", value, ":"));
       Equation line{question_symbol(given.question, scene.symbols), {}, number(i)};
@@ -114,9 +117,10 @@ class UnknownChapter {
     const Number& form = equation.form.value->number;
     const Number below = denominator_of(form);
     if (below == Number(1) || given.value.is_zero()) return;
+    if (terms_of(below, symbols_).size() > kMostClearedTerms) return;
     const Expression denominator = polynomial_expression(below, symbols_);
-    Expression right = given.value == Number(1) ? denominator
-                                                : product(count(given.value), denominator);
+    Expression right =
+        given.value == Number(1) ? denominator : product(count(given.value), denominator);
     lines.push_back({polynomial_expression(numerator_of(form), symbols_),
                      {{Relation::equal, std::move(right)}},
                      say("times the denominator")});
@@ -124,11 +128,10 @@ class UnknownChapter {
 
   void add_eliminations() {
     for (const Elimination& step : solution_.eliminations) {
-      document_.paragraph(say("From equation ", std::to_string(step.equation + 1),
-                              is_as_stated(step.equation, step.collected)
-                                  ? ""
-                                  : ", with what has been found put in",
-                              ":"));
+      document_.paragraph(say(
+          "From equation ", std::to_string(step.equation + 1),
+          is_as_stated(step.equation, step.collected) ? "" : ", with what has been found put in",
+          ":"));
       add_lines({zero_line(step.collected),
                  {{Symbol{problem_.part(step.unknown).name, ""}},
                   {{Relation::equal, quotient_expression(step.value, symbols_)}},
@@ -204,15 +207,16 @@ class UnknownChapter {
       }
       return;
     }
-    const auto fitting = std::count_if(
-        solution_.roots.begin(), solution_.roots.end(),
-        [](const UnknownRoot& root) { return root.fate == RootFate::fits; });
+    const auto fitting =
+        std::count_if(solution_.roots.begin(), solution_.roots.end(),
+                      [](const UnknownRoot& root) { return root.fate == RootFate::fits; });
     if (fitting == 1) {
       document_.paragraph(
           say("Put in, this gives back what is given: the circuit is now solved with it."));
     } else {
-      document_.paragraph(say("Each of these fits what is given. Both are solutions, and the "
-                              "circuit is solved with each of them."));
+      document_.paragraph(
+          say("Each of these fits what is given. Both are solutions, and the "
+              "circuit is solved with each of them."));
     }
   }
 
@@ -221,23 +225,20 @@ class UnknownChapter {
     for (std::size_t k = 0; k < root.values.size(); ++k) {
       const PartId part = solution_.unknowns[k];
       values.push_back(say(Run(PartName{problem_.part(part).name}), " =\u00A0",
-                           surd_words(root.values[k], unit_of(ValueOf{part}, problem_),
-                                      figures_)));
+                           surd_words(root.values[k], unit_of(ValueOf{part}, problem_), figures_)));
     }
     const Words why = why_rejected(problem_, solution_, root);
     if (values.empty()) return document_.entry("", sentence(why));
-    document_.entry("", why.empty()
-                            ? sentence(listed(values))
-                            : say(listed(values), " falls away: ", why, "."));
+    document_.entry("", why.empty() ? sentence(listed(values))
+                                    : say(listed(values), " falls away: ", why, "."));
   }
 
   /// Leaves out what is too long to write.
   void add_lines(std::vector<Equation> lines) {
     std::erase_if(lines, [](const Equation& line) {
       return has_unwritten_amount(line.left) ||
-             std::any_of(line.links.begin(), line.links.end(), [](const Link& link) {
-               return has_unwritten_amount(link.right);
-             });
+             std::any_of(line.links.begin(), line.links.end(),
+                         [](const Link& link) { return has_unwritten_amount(link.right); });
     });
     document_.working(std::move(lines));
   }

@@ -3,9 +3,9 @@
 
 #include <array>
 
+#include "views/json_unknown.h"
 #include "views/lettering.h"
 #include "views/reduction_chapter.h"
-#include "views/json_unknown.h"
 #include "views/step_lines.h"
 #include "views/unknown_words.h"
 
@@ -108,10 +108,9 @@ Json JsonItems::node(const NodeResult& node) const {
 Json JsonItems::answer(const Answer& answer) const {
   Json result;
   result["find"] = to_string(answer.question, problem_);
-  result["value"] =
-      answer.irrational
-          ? json_surd(*answer.irrational, unit_of(answer.question, problem_), figures_)
-          : json_value(answer.value, figures_);
+  result["value"] = answer.irrational ? json_surd(*answer.irrational,
+                                                  unit_of(answer.question, problem_), figures_)
+                                      : json_value(answer.value, figures_);
   if (!answer.shown_by) return result;
   const Scene further(problem_, trace_.further.at(*answer.shown_by), figures_);
   const StepLog& steps = further.reduction.steps;

@@ -75,8 +75,8 @@ Words surd_words(const Surd& value, Unit unit, int figures) {
   const Expression exact = surd_expression(value);
   const Words about = say("≈\u00A0", Amount{near, Form::decimal, figures});
   if (has_unwritten_amount(exact) || is_too_long_to_show(value.radicand())) return about;
-  return say("(", formula_text(exact, Letters::unicode), ")\u00A0",
-             symbol(unit, Letters::unicode), " ", about);
+  return say("(", formula_text(exact, Letters::unicode), ")\u00A0", symbol(unit, Letters::unicode),
+             " ", about);
 }
 
 Words answer_value(const Scene& scene, const Answer& answer) {
@@ -107,8 +107,7 @@ Words why_rejected(const Problem& problem, const UnknownSolution& solution,
     case RootFate::turned_round:
       return say("battery ", part_run(problem, root.blamed), " would be the other way round");
     case RootFate::other_given:
-      return say(given_words(problem, solution.equations.at(root.equation)),
-                 " is given otherwise");
+      return say(given_words(problem, solution.equations.at(root.equation)), " is given otherwise");
     case RootFate::does_not_exist:
       return say("no other value goes with it");
   }
@@ -137,12 +136,14 @@ Words why_not_found(const Problem& problem, const UnknownSolution& solution, int
       return say("a case in which something is given contradicts itself");
     case UnknownOutcome::given_undetermined: {
       const UnknownEquation& equation = solution.equations.at(solution.failed);
-      return say(given_words(problem, equation), " is given, but the circuit does not determine it: ",
+      return say(given_words(problem, equation),
+                 " is given, but the circuit does not determine it: ",
                  why_undetermined(equation.form.why));
     }
     case UnknownOutcome::ideal_loop:
-      return say("a loop of ideal parts alone runs through an unknown battery; give one of its "
-                 "batteries an internal resistance");
+      return say(
+          "a loop of ideal parts alone runs through an unknown battery; give one of its "
+          "batteries an internal resistance");
   }
   return {};
 }
