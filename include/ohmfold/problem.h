@@ -39,11 +39,12 @@ struct Part {
   std::string
       name;  ///< unique; a wire without a name in the file gets one that no name can be ("wire 3")
   PartKind kind = PartKind::resistor;
-  PointId from, to;  ///< for a battery: negative, positive terminal
-  Number value;      ///< ohm for resistor and lamp, volt for battery, ampere for a source of
-                     ///< current, otherwise 0
-  Number internal;   ///< ohm, battery only; 0: ideal
-  Span where;        ///< its name in the file
+  PointId from, to;      ///< for a battery: negative, positive terminal
+  Number value;          ///< ohm for resistor and lamp, volt for battery, ampere for a source of
+                         ///< current, otherwise 0; of an unknown part the symbol of its name
+  Number internal;       ///< ohm, battery only; 0: ideal
+  Span where;            ///< its name in the file
+  bool unknown = false;  ///< its value is to be found from what is given (Problem::givens)
 };
 
 /// What a case does to one part.
@@ -52,13 +53,16 @@ enum class SettingKind : std::uint8_t { open, closed, removed, shorted, value };
 struct Setting {
   PartId part;
   SettingKind kind = SettingKind::open;
-  Number value;  ///< with SettingKind::value: in the unit of the part's own value
+  Number value;        ///< with SettingKind::value: in the unit of the part's own value
+  bool found = false;  ///< the value of an unknown, put in by solving: no file says it
 };
 
 /// One way that the circuit is set. Every switch has a setting in every case.
 struct Case {
   std::string label;  ///< "" where the file has neither case nor switch
   std::vector<Setting> settings;
+  /// Where an unknown can have several values: which of them this case has, from 1; otherwise 0.
+  std::size_t solution = 0;
 };
 
 // What `find` can ask.
@@ -71,10 +75,22 @@ struct PowerIn { PartId part; };
 struct ResistanceBetween { PointId from, to; };
 struct ResistanceSeenBy { PartId battery; };  ///< or a source of current
 struct TheveninBetween { PointId from, to; };
+struct ValueOf { PartId part; };  // of an unknown part
 // clang-format on
 
 using Question = std::variant<CurrentThrough, VoltageAcross, VoltageBetween, PotentialAt, PowerIn,
-                              ResistanceBetween, ResistanceSeenBy, TheveninBetween>;
+                              ResistanceBetween, ResistanceSeenBy, TheveninBetween, ValueOf>;
+
+/// What the file says is known of the circuit at work, so that an unknown can be found.
+struct Given {
+  Question question;
+  Number value;                 ///< in the plain unit of the question
+  std::optional<Case> held_in;  ///< the case in which it holds; none: in each case by itself
+  Span where;
+};
+
+/// The most parts whose values can be unknown.
+inline constexpr std::size_t kMostUnknowns = 8;
 
 /// A symbol of the file. It stands for a positive number of ohms, volts or amperes: with `r` in
 /// ohm, the value `2 r` is 2 r ohm.
@@ -100,6 +116,7 @@ struct Problem {
   std::vector<SymbolMeaning> symbols;
   std::vector<Case> cases;          ///< never empty after reading
   std::vector<Question> questions;  ///< empty: everything is asked for
+  std::vector<Given> givens;        ///< empty exactly where no part is unknown
   std::optional<PointId> ground;    ///< where the file says so
   int figures = 3;
   std::vector<PlaceHint> places;
@@ -120,5 +137,11 @@ struct Problem {
 
 /// The question in the words of the circuit language: "current through E", "voltage from A to B".
 [[nodiscard]] std::string to_string(const Question& question, const Problem& problem);
+
+/// The unit of what the question asks for.
+[[nodiscard]] Unit unit_of(const Question& question, const Problem& problem);
+
+/// The parts whose values are unknown, in file order.
+[[nodiscard]] std::vector<PartId> unknowns_of(const Problem& problem);
 
 }  // namespace ohmfold

@@ -90,6 +90,16 @@ enum class DiagnosticKind : std::uint8_t {
   too_many_symbols,
   value_not_positive,
   unused_symbol,
+  // unknown values
+  unknown_here,
+  value_is_known,
+  too_few_givens,
+  too_many_unknowns,
+  given_without_unknown,
+  given_resistance_zero,
+  given_needs_case,
+  unknown_case,
+  unknown_beside_symbol,
   // at the end of a long list
   more_findings,
 };

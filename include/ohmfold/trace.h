@@ -14,6 +14,7 @@
 #include "ohmfold/network.h"
 #include "ohmfold/node_elimination.h"
 #include "ohmfold/problem.h"
+#include "ohmfold/surd.h"
 
 namespace ohmfold {
 
@@ -138,6 +139,8 @@ enum class Undetermined : std::uint8_t {
   too_long,    ///< the network is so large that finding this value exactly is beyond the budget
   beyond_method,  ///< series and parallel do not suffice, and nothing else was allowed
   unlimited,      ///< no resistance limits the current
+  irrational,     ///< it is exact, but no rational: see Answer::irrational
+  any_value,      ///< it depends on an unknown that every value fits
 };
 
 /// A quantity, or the reason why there is none.
@@ -204,6 +207,7 @@ struct Answer {
   std::optional<std::size_t> shown_by;
   std::optional<Thevenin> thevenin = {};        ///< where it is asked for
   std::optional<SignCondition> condition = {};  ///< where its sign depends on symbols
+  std::optional<Surd> irrational = {};          ///< with Undetermined::irrational: the value
 };
 
 enum class CheckLaw : std::uint8_t {
@@ -255,6 +259,7 @@ enum class ContradictionKind : std::uint8_t {
   batteries_disagree,  ///< ideal batteries (and wires) form a loop whose voltages do not sum to
                        ///< zero
   current_blocked      ///< what sources of current bring into a piece of the circuit has no way out
+      unknown_not_found  ///< no value of the unknowns was found: CaseTrace::unknown says why
 };
 
 /// A circuit that no currents and voltages can satisfy.
@@ -277,6 +282,7 @@ enum class Kind : std::uint8_t {
   open_circuit
 };
 
+struct UnknownSolution;
 struct Share;
 
 /// A current that is zero for some values of the symbols: there the circuit is another one.
@@ -313,6 +319,12 @@ struct CaseTrace {
   /// Where superposition was used: what each source does alone. Currents and voltages above are
   /// their sums.
   std::vector<Share> shares;
+  /// How the values of unknown parts were found (unknown.h); cases with the same values share it.
+  std::shared_ptr<const UnknownSolution> unknown;
+  /// Index into UnknownSolution::roots, where the case has the values of one of them.
+  std::optional<std::size_t> root;
+  /// Only `main.start` and the answers were found: an unknown is irrational or not determined.
+  bool only_answers = false;
 };
 
 /// One source (or the batteries of one chain) alone, the others replaced by their internal

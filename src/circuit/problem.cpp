@@ -62,8 +62,12 @@ Problem with_values_put_in(Problem problem) {
     put_in(part.value);
     put_in(part.internal);
   }
-  for (Case& setting : problem.cases) {
+  const auto put_in_case = [&](Case& setting) {
     for (Setting& one : setting.settings) put_in(one.value);
+  };
+  for (Case& setting : problem.cases) put_in_case(setting);
+  for (Given& given : problem.givens) {
+    if (given.held_in) put_in_case(*given.held_in);
   }
   return problem;
 }
@@ -96,8 +100,35 @@ std::string to_string(const Question& question, const Problem& problem) {
     std::string operator()(const TheveninBetween& asked) const {
       return "thevenin between " + problem.point(asked.from) + " and " + problem.point(asked.to);
     }
+    std::string operator()(const ValueOf& asked) const { return problem.part(asked.part).name; }
   };
   return std::visit(Words{problem}, question);
+}
+
+Unit unit_of(const Question& question, const Problem& problem) {
+  struct Reader {
+    const Problem& problem;
+    Unit operator()(const CurrentThrough&) const { return Unit::ampere; }
+    Unit operator()(const VoltageAcross&) const { return Unit::volt; }
+    Unit operator()(const VoltageBetween&) const { return Unit::volt; }
+    Unit operator()(const PotentialAt&) const { return Unit::volt; }
+    Unit operator()(const PowerIn&) const { return Unit::watt; }
+    Unit operator()(const ResistanceBetween&) const { return Unit::ohm; }
+    Unit operator()(const ResistanceSeenBy&) const { return Unit::ohm; }
+    Unit operator()(const TheveninBetween&) const { return Unit::volt; }
+    Unit operator()(const ValueOf& asked) const {
+      return problem.part(asked.part).kind == PartKind::battery ? Unit::volt : Unit::ohm;
+    }
+  };
+  return std::visit(Reader{problem}, question);
+}
+
+std::vector<PartId> unknowns_of(const Problem& problem) {
+  std::vector<PartId> unknowns;
+  for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
+    if (problem.parts[i].unknown) unknowns.push_back(PartId{i});
+  }
+  return unknowns;
 }
 
 }  // namespace ohmfold

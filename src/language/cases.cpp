@@ -84,6 +84,11 @@ bool check_kind(Draft& draft, const DraftSetting& setting, const Part& part) {
                         "say open or closed");
       return false;
     case SettingKind::value:
+      if (part.unknown) {
+        report_wrong_kind(draft, setting, part, "its value is unknown",
+                          "a case can remove or short it");
+        return false;
+      }
       if (part.kind == PartKind::resistor || part.kind == PartKind::lamp ||
           part.kind == PartKind::battery || part.kind == PartKind::current_source) {
         return true;

@@ -32,14 +32,12 @@ constexpr std::array<Statement, 16> kStatements{{
     {"text", read_text, false},
     {"case", read_case, false},
     {"find", read_question, false},
+    {"given", read_given, false},
     {"ground", read_ground, false},
     {"figures", read_figures, false},
     {"place", read_place, false},
     {"symbol", read_symbol, false},
 }};
-
-/// Statements of the language that this version does not have.
-constexpr std::array<std::string_view, 1> kLaterStatements{"given"};
 
 const Statement* statement_named(const Token& word) {
   for (const Statement& statement : kStatements) {
@@ -52,11 +50,6 @@ void fail_unknown(LineReader& line, const Token& word) {
   if (word.kind != TokenKind::word) {
     line.fail(DiagnosticKind::expected, word.where, {"a statement", described(word)},
               "a line begins with a word such as resistor or find");
-    return;
-  }
-  if (std::find(kLaterStatements.begin(), kLaterStatements.end(), word.text) !=
-      kLaterStatements.end()) {
-    line.fail(DiagnosticKind::later_statement, word.where, {described(word)});
     return;
   }
   std::array<std::string_view, kStatements.size()> known;
@@ -130,6 +123,7 @@ Outcome<Problem> read_circuit(const SourceText& source) {
   settle_points(draft);
   settle_cases(draft);
   settle_symbols(draft);
+  settle_givens(draft);
   settle_whole(draft);
   Outcome<Problem> outcome{std::nullopt, draft.findings.sorted()};
   if (!draft.findings.has_error()) outcome.value = std::move(draft.problem);

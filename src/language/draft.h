@@ -32,7 +32,8 @@ enum class Asked : std::uint8_t {
   power_in,
   resistance_between,
   resistance_seen_by,
-  thevenin_between
+  thevenin_between,
+  value_of
 };
 
 /// Does it name points rather than parts?
@@ -41,6 +42,14 @@ enum class Asked : std::uint8_t {
 struct DraftQuestion {
   Asked asked{};
   Token first, second;
+};
+
+/// What `given` says: a question and its answer.
+struct DraftGiven {
+  DraftQuestion question;
+  Number value;
+  std::optional<Token> held_in;  ///< the label of a case
+  Span where;
 };
 
 /// An item of a case. The value is read when the part is known, since its kind decides the unit.
@@ -82,6 +91,7 @@ struct Draft {
   std::vector<DraftSymbol> symbol_drafts;  ///< by number in `symbols`
 
   std::vector<DraftQuestion> questions;
+  std::vector<DraftGiven> givens;
   std::vector<DraftCase> cases;
   std::vector<DraftPlace> places;
   std::optional<Token> ground;
@@ -110,6 +120,7 @@ void read_ground(LineReader& line, Draft& draft);
 void read_figures(LineReader& line, Draft& draft);
 void read_place(LineReader& line, Draft& draft);
 void read_question(LineReader& line, Draft& draft);
+void read_given(LineReader& line, Draft& draft);
 void read_case(LineReader& line, Draft& draft);
 void read_symbol(LineReader& line, Draft& draft);
 
@@ -122,8 +133,16 @@ std::optional<PointId> find_point(Draft& draft, const Token& name);
 /// "switch S", "wire 3": the part with its kind.
 [[nodiscard]] std::string with_kind(const Part& part);
 
+/// The words of a question after `find` or `given`, or nothing and an error.
+std::optional<DraftQuestion> expect_question(LineReader& line);
+/// The question with its names looked up, or nothing and an error.
+std::optional<Question> settled_question(Draft& draft, const DraftQuestion& question);
+/// Does the question name points, not a part?
+[[nodiscard]] bool asks_of_points(Asked asked);
+
 void settle_questions(Draft& draft);
 void settle_cases(Draft& draft);
+void settle_givens(Draft& draft);
 void settle_points(Draft& draft);
 void settle_symbols(Draft& draft);
 void settle_whole(Draft& draft);

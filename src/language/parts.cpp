@@ -42,10 +42,15 @@ bool expect_values(LineReader& line, Draft& draft, Part& part) {
   const Unit unit = unit_of_value(part.kind);
   if (!line.expect_sign("=")) return false;
   const Token first = line.peek();
-  std::optional<Number> value = expect_value(line, draft, unit);
-  if (!value) return false;
-  warn_of_part_as_value(line, draft, first);
-  part.value = std::move(*value);
+  if (line.take_word("unknown")) {
+    part.unknown = true;
+    part.value = Number::symbol(part.name);
+  } else {
+    std::optional<Number> value = expect_value(line, draft, unit);
+    if (!value) return false;
+    warn_of_part_as_value(line, draft, first);
+    part.value = std::move(*value);
+  }
   if (part.kind != PartKind::battery || !line.take_word("internal")) return true;
   std::optional<Number> internal = expect_value(line, draft, Unit::ohm);
   if (!internal) return false;

@@ -1,4 +1,4 @@
-// The statement `find`: what is asked, and of which parts and points.
+// The statement `find`, and the question in `given`: what is asked, and of which parts and points.
 
 #include <algorithm>
 #include <array>
@@ -40,8 +40,7 @@ void fail_unknown_quantity(LineReader& line, const Token& quantity) {
   const bool later = std::find(kLaterQuestions.begin(), kLaterQuestions.end(), quantity.text) !=
                      kLaterQuestions.end();
   const std::string_view meant = nearest(quantity.text, kQuantities);
-  const bool names_a_part = line.at_end() && meant.empty() && is_name(quantity.text);
-  if (quantity.kind == TokenKind::word && (later || names_a_part)) {
+  if (quantity.kind == TokenKind::word && later) {
     line.fail(DiagnosticKind::later_statement, quantity.where,
               {"'find " + std::string(quantity.text) + "'"},
               std::string("ask for a ").append(kChoices));
@@ -68,6 +67,22 @@ const Form* expect_form(LineReader& line) {
   return nullptr;
 }
 
+/// The value of a part can be asked for where it is unknown.
+std::optional<Question> value_question(Draft& draft, const DraftQuestion& question, PartId id) {
+  const Part& part = draft.problem.part(id);
+  if (part.unknown) return ValueOf{id};
+  const bool has_value = part.kind == PartKind::battery || part.kind == PartKind::resistor ||
+                         part.kind == PartKind::lamp;
+  if (has_value) {
+    draft.report(DiagnosticKind::value_is_known, Severity::error, question.first.where,
+                 {part.name});
+  } else {
+    draft.report(DiagnosticKind::wrong_kind_of_part, Severity::error, question.first.where,
+                 {"'" + part.name + "'", std::string(keyword(part.kind)), "it has no value"});
+  }
+  return std::nullopt;
+}
+
 std::optional<Question> question_of_parts(Draft& draft, const DraftQuestion& question) {
   const std::optional<PartId> part = find_part(draft, question.first);
   if (!part) return std::nullopt;
@@ -78,6 +93,8 @@ std::optional<Question> question_of_parts(Draft& draft, const DraftQuestion& que
       return VoltageAcross{*part};
     case Asked::power_in:
       return PowerIn{*part};
+    case Asked::value_of:
+      return value_question(draft, question, *part);
     default:
       break;
   }
@@ -112,6 +129,15 @@ std::optional<Question> question_of_points(Draft& draft, const DraftQuestion& qu
   return std::nullopt;
 }
 
+/// "find R3": a name alone that is hardly a slip for one of the quantities.
+bool names_a_part(const LineReader& line) {
+  const Token& word = line.peek();
+  return word.kind == TokenKind::word && line.peek_second().kind == TokenKind::end &&
+         is_name(word.text) && nearest(word.text, kQuantities).empty() &&
+         std::find(kLaterQuestions.begin(), kLaterQuestions.end(), word.text) ==
+             kLaterQuestions.end();
+}
+
 }  // namespace
 
 bool asks_of_points(Asked asked) {
@@ -119,29 +145,41 @@ bool asks_of_points(Asked asked) {
          asked == Asked::resistance_between || asked == Asked::thevenin_between;
 }
 
-void read_question(LineReader& line, Draft& draft) {
+std::optional<DraftQuestion> expect_question(LineReader& line) {
   const Form* form = expect_form(line);
-  if (form == nullptr) return;
-  if (form->asked == Asked::resistance_seen_by && !line.expect_word("by")) return;
+  if (form == nullptr) return std::nullopt;
+  if (form->asked == Asked::resistance_seen_by && !line.expect_word("by")) return std::nullopt;
   const std::string_view what = asks_of_points(form->asked) ? "a point" : "a part";
   DraftQuestion question{form->asked, {}, {}};
   const std::optional<Token> first = line.expect_name(what);
-  if (!first) return;
+  if (!first) return std::nullopt;
   question.first = *first;
   if (!form->before_second.empty()) {
-    if (!line.expect_word(form->before_second)) return;
+    if (!line.expect_word(form->before_second)) return std::nullopt;
     const std::optional<Token> second = line.expect_name(what);
-    if (!second) return;
+    if (!second) return std::nullopt;
     question.second = *second;
   }
-  if (line.expect_end()) draft.questions.push_back(question);
+  return question;
+}
+
+void read_question(LineReader& line, Draft& draft) {
+  if (names_a_part(line)) {
+    draft.questions.push_back({Asked::value_of, line.take(), {}});
+    return;
+  }
+  const std::optional<DraftQuestion> question = expect_question(line);
+  if (question && line.expect_end()) draft.questions.push_back(*question);
+}
+
+std::optional<Question> settled_question(Draft& draft, const DraftQuestion& question) {
+  return asks_of_points(question.asked) ? question_of_points(draft, question)
+                                        : question_of_parts(draft, question);
 }
 
 void settle_questions(Draft& draft) {
   for (const DraftQuestion& question : draft.questions) {
-    std::optional<Question> settled = asks_of_points(question.asked)
-                                          ? question_of_points(draft, question)
-                                          : question_of_parts(draft, question);
+    const std::optional<Question> settled = settled_question(draft, question);
     if (settled) draft.problem.questions.push_back(*settled);
   }
 }

@@ -46,12 +46,14 @@ void settle_places(Draft& draft) {
 /// The points that questions name: a person who asks about a loose end has seen it.
 std::vector<bool> asked_about(const Draft& draft) {
   std::vector<bool> asked(draft.problem.points.size());
-  for (const DraftQuestion& question : draft.questions) {
+  const auto mark = [&](const DraftQuestion& question) {
     for (const Token& name : {question.first, question.second}) {
       const std::optional<std::uint32_t> point = draft.points.find(name.text);
       if (asks_of_points(question.asked) && point) asked[*point] = true;
     }
-  }
+  };
+  for (const DraftQuestion& question : draft.questions) mark(question);
+  for (const DraftGiven& given : draft.givens) mark(given.question);
   return asked;
 }
 

@@ -155,7 +155,7 @@ class ValueReader {
     if (follows_value(token_)) {
       fail(DiagnosticKind::expected, token_.where, {"a value", described(token_)});
     } else if (word == "unknown") {
-      fail(DiagnosticKind::later_statement, token_.where, {"an unknown value"}, remedy);
+      fail(DiagnosticKind::unknown_here, token_.where, {}, remedy);
     } else if (is_name(token_.text.substr(0, token_.text.find_first_of("/*+-")))) {
       fail(DiagnosticKind::symbol_in_value, token_.where, {word}, remedy);
     } else {

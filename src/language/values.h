@@ -23,8 +23,7 @@ struct ReadValue {
 
 /// Reads the value at the front of `tokens`, whose last is an end token: "4.7 kohm", "4.7kΩ",
 /// "4.7 k" (for ohm), "4k7" (for ohm), "15/8 V", "12". Without a unit it is in the `wanted` one,
-/// which is ohm, volt or
-/// ampere. A resistance must not be negative.
+/// which is ohm, volt, ampere or watt. A resistance must not be negative.
 [[nodiscard]] ReadValue read_value(std::span<const Token> tokens, Unit wanted);
 
 /// Reads a number without unit.

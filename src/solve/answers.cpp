@@ -110,6 +110,16 @@ class Answerer {
     return voltage->number.is_zero() ? Undetermined::ideal_loop : Undetermined::unlimited;
   }
 
+  Reading find(const ValueOf& asked) {
+    const Unit unit = unit_of(asked, problem_);
+    for (const Setting& setting : setting_.settings) {
+      if (setting.part != asked.part) continue;
+      if (setting.kind != SettingKind::value) return Undetermined::taken_out;
+      return Quantity(setting.value, unit);
+    }
+    return Quantity(problem_.part(asked.part).value, unit);
+  }
+
   Reading further(Network network) {
     result_.further.push_back(reduce(std::move(network), options_));
     further_ = result_.further.size() - 1;
@@ -160,6 +170,7 @@ Reading port_resistance(const Reduction& reduction) {
 std::vector<Question> questions_of(const Problem& problem, bool complete) {
   if (!problem.questions.empty()) return problem.questions;
   std::vector<Question> questions;
+  for (const PartId unknown : unknowns_of(problem)) questions.emplace_back(ValueOf{unknown});
   for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
     if (problem.parts[i].kind != PartKind::battery &&
         problem.parts[i].kind != PartKind::current_source) {

@@ -18,7 +18,9 @@
 #include "solve/reduce.h"
 #include "solve/remarks.h"
 #include "solve/results.h"
+#include "solve/solve_case.h"
 #include "solve/superposition.h"
+#include "solve/unknowns.h"
 
 namespace ohmfold {
 namespace {
@@ -48,8 +50,9 @@ Kind kind_of(const Reduction& main, bool driven) {
 
 class CaseSolver {
  public:
-  CaseSolver(const Problem& problem, const Case& setting, const SolveOptions& options)
-      : problem_(problem), setting_(setting), options_(options) {
+  CaseSolver(const Problem& problem, const Case& setting, const SolveOptions& options,
+             Scrutiny scrutiny)
+      : problem_(problem), setting_(setting), options_(options), scrutiny_(scrutiny) {
     result_.name = setting.label;
   }
 
@@ -80,7 +83,9 @@ class CaseSolver {
  private:
   // Without a source, the first resistance that is asked for is the point of the case.
   Network without_source(Network start) const {
-    for (const Question& question : problem_.questions) {
+    std::vector<Question> questions = problem_.questions;
+    for (const Given& given : problem_.givens) questions.push_back(given.question);
+    for (const Question& question : questions) {
       if (const auto* asked = std::get_if<ResistanceBetween>(&question)) {
         return resistors_between(problem_, setting_, asked->from, asked->to);
       }
@@ -108,6 +113,7 @@ class CaseSolver {
     if (result_.main.source.exists()) result_.equivalent = port_resistance(result_.main);
     const PointPotentials points = fill_in_nothing(problem_, result_);
     answer(problem_, setting_, options_, &points, result_);
+    if (scrutiny_ == Scrutiny::none) return;
     result_.checks = check_case(problem_, result_);
   }
 
@@ -126,6 +132,7 @@ class CaseSolver {
 
   void conclude(const PointPotentials& points) {
     answer(problem_, setting_, options_, &points, result_);
+    if (scrutiny_ == Scrutiny::none) return;
     find_conditions();
     result_.cautions = cautions_of(problem_, result_);
     result_.remarks = remarks_of(result_);
@@ -146,6 +153,7 @@ class CaseSolver {
       conclude(fill_in_results(problem_, flow, result_));
     } else {
       answer(problem_, setting_, options_, nullptr, result_);
+      if (scrutiny_ == Scrutiny::none) return;
       result_.checks = found ? check_large(result_, flow) : check_steps(result_.main);
     }
   }
@@ -226,6 +234,7 @@ class CaseSolver {
   const Problem& problem_;
   const Case& setting_;
   const SolveOptions& options_;
+  const Scrutiny scrutiny_;
   CaseTrace result_;
 };
 
@@ -237,7 +246,7 @@ namespace {
 CaseTrace solve_within(const Problem& problem, const Case& setting, const SolveOptions& options) {
   const WorkLimit limit(options.most_symbolic_work);
   try {
-    return CaseSolver(problem, setting, options).run();
+    return CaseSolver(problem, setting, options, Scrutiny::full).run();
   } catch (const BeyondBudget& limited) {
     CaseTrace beyond;
     beyond.name = setting.label;
@@ -263,7 +272,13 @@ bool all_have_values(const Problem& problem) {
 
 }  // namespace
 
+CaseTrace solve_case(const Problem& problem, const Case& setting, const SolveOptions& options,
+                     Scrutiny scrutiny) {
+  return CaseSolver(problem, setting, options, scrutiny).run();
+}
+
 Trace solve(const Problem& problem, const SolveOptions& options) {
+  if (!problem.givens.empty()) return solve_with_unknowns(with_values_put_in(problem), options);
   Trace trace = solve_all(problem, options);
   if (!trace.is_beyond_budget() || !all_have_values(problem)) return trace;
   trace = solve_all(with_values_put_in(problem), options);

@@ -73,6 +73,8 @@ inline constexpr std::size_t kMostEntries = 200;
 
 // The chapters, in their order; each adds its blocks to the document.
 void add_statement(const Trace& trace, int figures, Document& document);
+/// How the unknowns of a case were found.
+void add_unknown(const Problem& problem, const CaseTrace& trace, int figures, Document& document);
 void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_t number,
                       Document& document, const char* title = "Solution");
 void add_steps(const Scene& scene, const CaseTrace& trace, Document& document);

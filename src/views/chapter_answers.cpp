@@ -8,6 +8,7 @@
 #include "views/questions.h"
 #include "views/reduction_chapter.h"
 #include "views/thevenin.h"
+#include "views/unknown_words.h"
 
 namespace ohmfold::views {
 
@@ -40,6 +41,9 @@ class SignReader {
   Words operator()(const TheveninBetween&) const { return {}; }
   Words operator()(const ResistanceBetween&) const { return {}; }
   Words operator()(const ResistanceSeenBy&) const { return {}; }
+  Words operator()(const ValueOf&) const {
+    return say(" The minus sign: its terminals are the other way round.");
+  }
 
  private:
   Run point(PointId id) const { return PointName{problem_.point(id)}; }
@@ -66,8 +70,18 @@ Words difference(const Scene& scene, const CaseTrace& trace, const VoltageBetwee
 Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& answer) {
   if (answer.thevenin) return thevenin_sentence(scene, answer);
   const Words what = question_words(answer.question, scene.problem).capitalised();
+  if (answer.irrational) {
+    return say(what, " is ",
+               formula_text(question_symbol(answer.question, scene.symbols), Letters::unicode),
+               " = ", answer_value(scene, answer), ".");
+  }
   if (!answer.value.value) {
     return say(what, " is not determined: ", why_undetermined(answer.value.why), ".");
+  }
+  if (std::holds_alternative<ValueOf>(answer.question)) {
+    const bool turned = answer.value.value->number.is_negative();
+    return say(what, " is ", scene.value(*answer.value.value), ".",
+               turned ? std::visit(SignReader(scene.problem), answer.question) : Words());
   }
   const Expression symbol = question_symbol(answer.question, scene.symbols);
   Words words = say(what, " is ", formula_text(symbol, Letters::unicode));
@@ -109,7 +123,8 @@ void add_further(const Scene& scene, const CaseTrace& trace, const Answer& answe
 
 /// Where everything was asked for, only resistances need a sentence: the table shows the rest.
 bool has_sentence(const Problem& problem, const CaseTrace& trace, const Answer& answer) {
-  return !problem.questions.empty() || !trace.complete ||
+  return !problem.questions.empty() || !trace.complete || trace.only_answers ||
+         std::holds_alternative<ValueOf>(answer.question) ||
          std::holds_alternative<ResistanceSeenBy>(answer.question);
 }
 
@@ -132,7 +147,7 @@ void add_answers(const Scene& scene, const CaseTrace& trace, Document& document)
   for (const Answer& answer : trace.answers) {
     if (has_sentence(scene.problem, trace, answer)) told.push_back(&answer);
   }
-  const bool everything = scene.problem.questions.empty() && trace.complete;
+  const bool everything = scene.problem.questions.empty() && trace.complete && !trace.only_answers;
   document.heading(3, say(told.size() == 1 && !everything ? "Answer" : "Answers"));
   const Selection selection = select(told.size());
   for (std::size_t i = 0; i < told.size(); ++i) {

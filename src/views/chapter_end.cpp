@@ -1,6 +1,7 @@
 // What may end a case: cautions, or a contradiction in place of everything else.
 #include "views/chapter.h"
 #include "views/conditions.h"
+#include "views/unknown_words.h"
 
 namespace ohmfold::views {
 
@@ -16,7 +17,8 @@ void add_cautions(const Scene& scene, const CaseTrace& trace, Document& document
 }
 
 void add_contradiction(const Scene& scene, const CaseTrace& trace, Document& document) {
-  document.paragraph(sentence(scene.words.contradiction(*trace.contradiction)));
+  document.paragraph(sentence(contradiction_words(scene.words, scene.problem, trace)));
+  if (trace.contradiction->kind == ContradictionKind::unknown_not_found) return;
   if (trace.contradiction->kind == ContradictionKind::current_blocked) {
     document.paragraph(say(
         "What flows into a piece of a circuit must flow out of it, so no currents and voltages fit "

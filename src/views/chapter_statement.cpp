@@ -16,6 +16,10 @@ bool any(const Problem& problem, PartKind kind) {
 }
 
 Words given_value(const Part& part, int figures) {
+  if (part.unknown) {
+    if (part.internal.is_zero()) return say("unknown");
+    return say("unknown, internal ", Amount{{part.internal, Unit::ohm}, Form::given, figures});
+  }
   switch (part.kind) {
     case PartKind::battery: {
       const Words words = say(Amount{{part.value, Unit::volt}, Form::given, figures});
@@ -42,6 +46,17 @@ Unit unit_of(const Part& part) {
   return part.kind == PartKind::current_source ? Unit::ampere : Unit::ohm;
 }
 
+/// What is known of the circuit at work.
+void add_known(const Problem& problem, int figures, Document& document) {
+  if (!problem.givens.empty()) document.paragraph(say("Known of the circuit at work:"));
+  for (const Given& given : problem.givens) {
+    document.entry(
+        "", say(question_words(given.question, problem).capitalised(), " is ",
+                Amount{{given.value, unit_of(given.question, problem)}, Form::given, figures},
+                given.held_in ? " in case \"" + given.held_in->label + "\"" : "", "."));
+  }
+}
+
 void add_given(const Problem& problem, int figures, Document& document) {
   document.heading(2, say("Given"));
   Table table;
@@ -63,6 +78,7 @@ void add_given(const Problem& problem, int figures, Document& document) {
   }
   document.table(std::move(table));
   add_symbols(problem, document);
+  add_known(problem, figures, document);
   if (selection.left_out() > 0) {
     document.paragraph(say("Of ", count_text(selection.count), " parts, ",
                            count_text(selection.left_out()), " are not listed here."));
@@ -91,27 +107,39 @@ Words setting_words(const Problem& problem, const Setting& setting) {
   return {};
 }
 
-Words settings_words(const Problem& problem, const Case& setting) {
+/// With `found`, also the values that solving has put in.
+Words settings_words(const Problem& problem, const Case& setting, bool found) {
   std::vector<Words> settings;
-  for (const Setting& one : setting.settings) settings.push_back(setting_words(problem, one));
+  for (const Setting& one : setting.settings) {
+    if (found || !one.found) settings.push_back(setting_words(problem, one));
+  }
   return settings.empty() ? say("everything as listed") : listed(settings);
 }
 
+/// The cases of the file: where an unknown can have several values, each of them is there once.
+std::vector<const Case*> stated_cases(const Problem& problem) {
+  std::vector<const Case*> cases;
+  for (const Case& one : problem.cases) {
+    if (one.solution < 2) cases.push_back(&one);
+  }
+  return cases;
+}
+
 void add_case_list(const Problem& problem, Document& document) {
-  if (problem.cases.size() < 2) return;
+  const std::vector<const Case*> cases = stated_cases(problem);
+  if (cases.size() < 2) return;
   document.heading(2, say("Cases"));
-  const Selection selection = select(problem.cases.size());
-  for (std::size_t i = 0; i < problem.cases.size(); ++i) {
+  const Selection selection = select(cases.size());
+  for (std::size_t i = 0; i < cases.size(); ++i) {
     if (!selection.shows(i)) continue;
-    const Case& one = problem.cases[i];
     document.entry(std::to_string(i + 1),
-                   say(one.label, ": ", sentence(settings_words(problem, one))));
+                   say(cases[i]->label, ": ", sentence(settings_words(problem, *cases[i], false))));
   }
 }
 
 void add_asked(const Scene& scene, Document& document) {
   const Problem& problem = scene.problem;
-  document.heading(2, say(problem.cases.size() < 2 ? "Asked" : "Asked, for each case"));
+  document.heading(2, say(stated_cases(problem).size() < 2 ? "Asked" : "Asked, for each case"));
   if (problem.questions.empty()) {
     document.paragraph(say("The equivalent resistance that each ",
                            any(problem, PartKind::battery) ? "battery" : "source",
@@ -123,8 +151,10 @@ void add_asked(const Scene& scene, Document& document) {
   for (std::size_t i = 0; i < problem.questions.size(); ++i) {
     if (!selection.shows(i)) continue;
     const Question& question = problem.questions[i];
-    Words words = say(question_words(question, problem).capitalised(), ", ",
-                      formula_text(question_symbol(question, scene.symbols), Letters::unicode));
+    Words words = question_words(question, problem).capitalised();
+    if (!std::holds_alternative<ValueOf>(question)) {
+      words.add(", " + formula_text(question_symbol(question, scene.symbols), Letters::unicode));
+    }
     if (const auto* between = std::get_if<VoltageBetween>(&question)) {
       const Expression first = scene.symbols.potential(between->from);
       const Expression second = scene.symbols.potential(between->to);
@@ -135,7 +165,8 @@ void add_asked(const Scene& scene, Document& document) {
       document.entry(std::to_string(i + 1), words);
       continue;
     }
-    document.entry(std::to_string(i + 1), say(words, ", in ", question_unit(question), "."));
+    document.entry(std::to_string(i + 1),
+                   say(words, ", in ", symbol(unit_of(question, problem), Letters::unicode), "."));
   }
   if (selection.left_out() > 0) {
     document.paragraph(say(count_text(selection.left_out()), " questions are not listed here."));
@@ -231,7 +262,7 @@ void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_
   document.heading(2, problem.cases.size() < 2
                           ? say(title, ": ", trace.name)
                           : say("Case ", count_text(number + 1), ": ", trace.name));
-  document.paragraph(sentence(settings_words(problem, problem.cases[number])));
+  document.paragraph(sentence(settings_words(problem, problem.cases[number], true)));
 }
 
 }  // namespace ohmfold::views

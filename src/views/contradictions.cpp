@@ -1,6 +1,7 @@
 // Cases that contradict themselves, one line each for standard error.
 #include "ohmfold/render.h"
 #include "views/conditions.h"
+#include "views/unknown_words.h"
 #include "views/wording.h"
 
 namespace ohmfold {
@@ -16,7 +17,7 @@ std::string render_contradictions(const Trace& trace) {
     if (!one.name.empty()) text += "case \"" + one.name + "\": ";
     text += "error: ";
     text += one.beyond_budget ? views::plain_text(views::beyond_budget_words(*one.beyond_budget))
-                              : views::plain_text(words.contradiction(*one.contradiction));
+                              : views::plain_text(contradiction_words(words, problem, one));
     if (one.contradiction && one.contradiction->agree) {
       text += "; ";
       text += views::plain_text(views::agreement_phrase(problem, *one.contradiction->agree));

@@ -3,6 +3,7 @@
 #include "views/conditions.h"
 #include "views/json_elimination.h"
 #include "views/json_items.h"
+#include "views/json_unknown.h"
 #include "views/json_values.h"
 
 namespace ohmfold {
@@ -56,6 +57,7 @@ class TraceWriter {
     }
     if (trace.contradiction) put("contradiction", items.contradiction(*trace.contradiction));
     put("complete", trace.complete);
+    if (trace.unknown) put("unknown", json_unknown(problem_, *trace.unknown, figures_));
     const StepLog& steps = trace.main.steps;
     list("steps", steps.size(), [&](std::size_t i) { return items.step(steps[i]); });
     put("bridge", items.bridge());

@@ -6,9 +6,11 @@
 
 #include "views/bridge_json.h"
 #include "views/conditions.h"
+#include "views/json_unknown.h"
 #include "views/lettering.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
+#include "views/unknown_words.h"
 #include "views/ways_words.h"
 
 namespace ohmfold::views {
@@ -186,7 +188,9 @@ Json JsonItems::node(const NodeResult& node) const {
 Json JsonItems::answer(const Answer& answer) const {
   Json result;
   result["find"] = to_string(answer.question, problem_);
-  result["value"] = json_value(problem_, answer.value, figures_);
+  result["value"] = answer.irrational ? json_surd(problem_, *answer.irrational,
+                                                  unit_of(answer.question, problem_), figures_)
+                                      : json_value(problem_, answer.value, figures_);
   if (answer.thevenin) {
     result["resistance"] = json_value(problem_, answer.thevenin->resistance, figures_);
     result["short_circuit_current"] =
@@ -263,7 +267,7 @@ Json JsonItems::contradiction(const Contradiction& found) const {
   const bool of_current = found.kind == ContradictionKind::current_blocked;
   result["remainder"] = json_value(
       problem_, of_current ? Quantity(found.surplus) : Quantity(found.remainder), figures_);
-  result["sentence"] = plain_text(sentence(scene_.words.contradiction(found)));
+  result["sentence"] = plain_text(sentence(contradiction_words(scene_.words, problem_, trace_)));
   if (found.agree) result["agree"] = condition(*found.agree);
   return result;
 }

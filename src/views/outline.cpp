@@ -61,6 +61,8 @@ Document outline(const Trace& trace, int figures) {
   for (std::size_t i = 0; i < trace.cases.size(); ++i) {
     const CaseTrace& one = trace.cases[i];
     const Scene scene(problem, one.main, figures);
+    const bool is_new = i == 0 || trace.cases[i - 1].unknown != one.unknown;
+    if (one.unknown && is_new) add_unknown(problem, one, figures, document);
     add_case_heading(problem, one, i, document);
     if (one.beyond_budget) {
       document.paragraph(beyond_budget_words(*one.beyond_budget));
@@ -68,6 +70,10 @@ Document outline(const Trace& trace, int figures) {
     }
     if (one.contradiction) {
       add_contradiction(scene, one, document);
+      continue;
+    }
+    if (one.only_answers) {
+      add_answers(scene, one, document);
       continue;
     }
     add_steps(scene, one, document);

@@ -39,6 +39,10 @@ class QuestionReader {
     const bool battery = problem_.part(q.battery).kind == PartKind::battery;
     return say("the resistance that ", battery ? "battery " : "source ", part(q.battery), " sees");
   }
+  Words operator()(const ValueOf& q) const {
+    const bool battery = problem_.part(q.part).kind == PartKind::battery;
+    return say(battery ? "the voltage of battery " : "the resistance of ", part(q.part));
+  }
 
  private:
   Run part(PartId id) const { return PartName{problem_.part(id).name}; }
@@ -61,6 +65,7 @@ class SymbolReader {
   }
   Expression operator()(const ResistanceSeenBy&) const { return Symbols::equivalent(); }
   Expression operator()(const TheveninBetween& q) const { return symbols_.between(q.from, q.to); }
+  Expression operator()(const ValueOf& q) const { return symbols_.value(q.part); }
 
  private:
   const Symbols& symbols_;
@@ -70,20 +75,6 @@ class SymbolReader {
 
 Words question_words(const Question& question, const Problem& problem) {
   return std::visit(QuestionReader(problem), question);
-}
-
-std::string_view question_unit(const Question& question) {
-  struct Reader {
-    Unit operator()(const CurrentThrough&) const { return Unit::ampere; }
-    Unit operator()(const VoltageAcross&) const { return Unit::volt; }
-    Unit operator()(const VoltageBetween&) const { return Unit::volt; }
-    Unit operator()(const PotentialAt&) const { return Unit::volt; }
-    Unit operator()(const PowerIn&) const { return Unit::watt; }
-    Unit operator()(const ResistanceBetween&) const { return Unit::ohm; }
-    Unit operator()(const ResistanceSeenBy&) const { return Unit::ohm; }
-    Unit operator()(const TheveninBetween&) const { return Unit::volt; }
-  };
-  return symbol(std::visit(Reader{}, question), Letters::unicode);
 }
 
 Expression question_symbol(const Question& question, const Symbols& symbols) {

@@ -14,7 +14,4 @@ namespace ohmfold::views {
 /// I_E, V_AB, …; for a resistance "R between A and B" has R_AB.
 [[nodiscard]] Expression question_symbol(const Question& question, const Symbols& symbols);
 
-/// "Ω", "V", …
-[[nodiscard]] std::string_view question_unit(const Question& question);
-
 }  // namespace ohmfold::views

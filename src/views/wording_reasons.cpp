@@ -259,6 +259,8 @@ Words Wording::contradiction(const Contradiction& contradiction) const {
       contradiction.points.empty() ? Words() : say(" through ", points(contradiction.points, 8));
   Words words;
   switch (contradiction.kind) {
+    case ContradictionKind::unknown_not_found:
+      return say("no value of the unknown fits what is given");
     case ContradictionKind::battery_shorted:
       words.add(say("ideal battery ", part(loop.front()), " is short-circuited by ",
                     loop.size() > 1 ? parts(loop.subspan(1), 8) : say("a wire")));

@@ -219,6 +219,10 @@ std::string_view why_undetermined(Undetermined why) {
       return "series and parallel alone do not suffice, and no other way was allowed";
     case Undetermined::unlimited:
       return "no resistance limits the current";
+    case Undetermined::irrational:
+      return "it is no rational number";
+    case Undetermined::any_value:
+      return "it depends on an unknown, and what is given fits every value of that";
   }
   unknown("Undetermined");
 }

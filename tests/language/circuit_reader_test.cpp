@@ -298,7 +298,6 @@ TEST(ReadCircuit, SaysWhatItExpected) {
       {"source J = 2 A from T to T",
        "both ends of source J are at 'T'; its terminals need two points"},
       {"source J = 2 A internal 3 ohm from T to G", "expected 'from', found 'internal'"},
-      {"given power in R = 2 W", "'given' is not part of this version"},
       {"case \"x\": R = 4 V", "'V' is no unit of resistance; the unit here is ohm"},
       {"case \"x\": R = 4,7", "'4,7' is not a number; write 4.7"},
       {"case \"x\": R = 4 E = 3",

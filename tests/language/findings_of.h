@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "ohmfold/read.h"
 
@@ -33,5 +34,15 @@ inline std::string expression_findings(std::string_view text) {
   const SourceText source = expression_text(text);
   return rendered(read_expression(source, std::nullopt).diagnostics, source);
 }
+
+/// A circuit file, all that is said of it, and a kind of finding among that.
+struct FindingRow {
+  DiagnosticKind kind;
+  std::string input;
+  std::string expected;
+};
+
+/// What is said of unknown values and given facts.
+const std::vector<FindingRow>& unknown_rows();
 
 }  // namespace ohmfold
