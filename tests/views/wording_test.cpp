@@ -61,6 +61,22 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
       {EndsApart{kR1, kA, kB}, "the ends of R1 are two different points, A and B"},
       {LiesOnALoop{kR1}, "a closed path through a source runs through R1"},
       {ChainCloses{kR1, kA}, "the chain that begins with R1 comes back to point A"},
+      {FormDelta{kA, kB, kA}, "the parts form a triangle between A, B and A"},
+      {AllMeetAt{kA}, "nothing else is joined at point A"},
+      {Balanced{kR5, kR1, kR2, kR2, kR1},
+       "R1 is to R2 as R2 is to R1, so there is no voltage across R5"},
+      {Symmetric{kA, kB}, "a symmetry of the circuit puts point B in the place of point A"},
+      {InTheMiddle{kA}, "point A is half-way between the terminals"},
+      {Moves{kA, kB}, "it moves A to B"},
+      {SamePotential{kA, kB}, "points A and B are at the same potential"},
+      {WrongNumber{3, false}, "it takes 3 parts"},
+      {WrongNumber{4, true}, "it takes 4 parts or more"},
+      {FormNoDelta{kR1}, "R1 does not close a triangle with the others"},
+      {EndTogether{kR1, kR2, kA}, "R1 and R2 both end at point A"},
+      {PotentialsDiffer{kA, kB}, "point A is at a higher potential than point B"},
+      {NotOneSource{}, "potentials are compared as one source drives them through resistors alone"},
+      {NotFed{kA}, "no resistors join point A to the source"},
+      {TooLargeToTell{}, "the circuit is too large to compare its potentials exactly"},
   };
   std::set<std::size_t> seen;
   for (const auto& [fact, expected] : rows) {
@@ -71,7 +87,7 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
 }
 
 TEST_F(WordingTest, HasASentenceForEveryLaw) {
-  for (int i = 0; i <= static_cast<int>(Law::terminal); ++i) {
+  for (int i = 0; i <= static_cast<int>(Law::equal_potentials); ++i) {
     Return item;
     item.law = static_cast<Law>(i);
     item.part = kR1;
