@@ -63,7 +63,12 @@ void Reducer::run() {
 
 void Reducer::transform(const std::vector<Move>& moves) {
   ++stage_;
-  for (const Move& move : moves) try_apply(rule(move.rule), move.place);
+  std::vector<Verdict> verdicts;
+  verdicts.reserve(moves.size());
+  for (const Move& move : moves) verdicts.push_back(rule(move.rule).judge(network(), move.place));
+  for (std::size_t i = 0; i < moves.size(); ++i) {
+    if (verdicts[i].allowed) make(rule(moves[i].rule), moves[i].place, verdicts[i].facts);
+  }
   run();
 }
 
@@ -81,18 +86,18 @@ void Reducer::clean_up() {
 void Reducer::combine() {
   Frontier frontier = whole(network());
   while (true) {
-    while (make(visible(frontier, Tier::sources))) {
+    while (make_stage(visible(frontier, Tier::sources))) {
       // What was to be looked at is so still, beside what came.
       frontier.parts.insert(frontier.parts.end(), next_.parts.begin(), next_.parts.end());
       frontier.points.insert(frontier.points.end(), next_.points.begin(), next_.points.end());
     }
-    if (!make(visible(frontier, Tier::combine))) return;
+    if (!make_stage(visible(frontier, Tier::combine))) return;
     frontier = std::move(next_);
   }
 }
 
 // One stage. False where there is nothing to make.
-bool Reducer::make(std::vector<Candidate> candidates) {
+bool Reducer::make_stage(std::vector<Candidate> candidates) {
   if (candidates.empty()) return false;
   ++stage_;
   next_ = Frontier{};
@@ -135,18 +140,18 @@ std::vector<Reducer::Candidate> Reducer::visible(const Frontier& frontier, Tier 
 }
 
 void Reducer::apply(const Rule& rule, Place place) {
-  ensure(try_apply(rule, std::move(place)), "a rule found a place that it does not allow");
+  const Verdict verdict = rule.judge(network(), place);
+  ensure(verdict.allowed, "a rule found a place that it does not allow");
+  make(rule, std::move(place), verdict.facts);
 }
 
-bool Reducer::try_apply(const Rule& rule, Place place) {
-  const Verdict verdict = rule.judge(network(), place);
-  if (!verdict.allowed) return false;
+void Reducer::make(const Rule& rule, Place place, const std::vector<Fact>& why) {
   Place recorded{{}, place.first, place.second};
   const Edit edit = rule.apply(network(), std::move(place));
   const PartId made = result_.end.commit(edit);
   let_go(edit.removes);
   if (edit.adds.size() == 1) recorded = {{}, network().from(made), network().to(made)};
-  result_.steps.append(rule.name, stage_, recorded, edit, made, verdict.facts);
+  result_.steps.append(rule.name, stage_, recorded, edit, made, why);
   for (const PointId point : edit.merges) {
     next_.points.push_back(network().representative(point));
   }
@@ -156,7 +161,6 @@ bool Reducer::try_apply(const Rule& rule, Place place) {
     next_.points.push_back(network().from(part));
     next_.points.push_back(network().to(part));
   }
-  return true;
 }
 
 // Beyond the budget, values are let go a little after the step that took their part: those of the

@@ -21,8 +21,8 @@ class Reducer {
 
   /// Cleans up, then combines what is in series and parallel until none is left.
   void run();
-  /// Makes these moves, all seen in today's network, as one stage, then runs. A move that its rule
-  /// does not allow after those before it is left out.
+  /// Makes these moves, all judged in today's network, as one stage, then runs. Those that their
+  /// rules do not allow are left out. Requires moves that do not hinder each other.
   void transform(const std::vector<Move>& moves);
   /// Says why it came to an end; there are no more steps. Nothing else may be called afterwards.
   [[nodiscard]] Reduction finish() &&;
@@ -46,11 +46,11 @@ class Reducer {
   [[nodiscard]] static std::vector<Candidate> in_file_order(std::vector<Candidate> candidates);
   void clean_up();
   void combine();
-  [[nodiscard]] bool make(std::vector<Candidate> candidates);
+  [[nodiscard]] bool make_stage(std::vector<Candidate> candidates);
   void look_ahead(const std::vector<Candidate>& candidates, std::size_t at);
   [[nodiscard]] std::vector<Candidate> visible(const Frontier& frontier, Tier tier) const;
   void apply(const Rule& rule, Place place);
-  bool try_apply(const Rule& rule, Place place);
+  void make(const Rule& rule, Place place, const std::vector<Fact>& why);
   void let_go(const std::vector<PartId>& taken);
   [[nodiscard]] Left left() const;
   [[nodiscard]] Stop stop(const Left& left) const;

@@ -88,7 +88,7 @@ Words potential_words(const Wording& wording, std::span<const Fact> why) {
       words.add(say("The circuit is the same, and its terminals stay, when ", exchanged, ": ",
                     equal_words(wording, equal)));
     } else {
-      words.add(say("The circuit is the same when ", exchanged, ", its terminals among them, and ",
+      words.add(say("Turned round, so that ", exchanged, ", the circuit is the same. ",
                     middle_words(wording, middle)));
     }
   }

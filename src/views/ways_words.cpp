@@ -34,10 +34,9 @@ Words first_step(const Scene& scene, const Way& way) {
     case RuleName::equal_potentials:
       if (way.at.empty()) {
         return say("leaving out ", scene.words.parts(way.parts, kMostPoints),
-                   way.parts.size() == 1 ? ", whose ends are" : ", each with its ends",
-                   " at the same potential,");
+                   " between equal potentials");
       }
-      return say("joining points at equal potentials, ", points, " first");
+      return say("joining the equal potentials of ", points, " first");
     case RuleName::gap:
     case RuleName::ideal_wire:
     case RuleName::shorted:
@@ -56,9 +55,9 @@ Words name_of(const Scene& scene, const Way& way) {
   Words words = first_step(scene, way);
   if (way.then == way.method) return words;
   if (way.then == Method::node_voltage) {
-    return say(words, ", then node-voltage analysis with ", unknowns(way.unknowns));
+    return say(words, " and then node-voltage analysis with ", unknowns(way.unknowns));
   }
-  return say(words, ", then deltas and stars");
+  return say(words, " and then deltas and stars");
 }
 
 const Way& taken(const Choice& choice) {

@@ -18,8 +18,8 @@ using support::RandomCircuits;
 constexpr std::array kWays = {Method::automatic, Method::equal_potentials, Method::delta_star,
                               Method::node_voltage};
 
-// One battery and enough resistors that most of them are bridges; every third one has equal values,
-// so that symmetries and balances occur.
+// One battery and enough resistors that most of them are bridges; every second one has equal
+// values, so that symmetries and balances occur.
 Problem entangled(RandomCircuits& random, std::uint64_t round) {
   Multigraph wanted;
   wanted.points = 4 + random.below(5);
@@ -27,7 +27,7 @@ Problem entangled(RandomCircuits& random, std::uint64_t round) {
   wanted.internal = Multigraph::Internal::some;
   wanted.connected = true;
   Problem problem = random.multigraph(wanted);
-  if (round % 3 > 0) return problem;
+  if (round % 2 > 0) return problem;
   for (Part& part : problem.parts) {
     if (part.kind == PartKind::resistor) part.value = Number(1);
   }
@@ -69,7 +69,7 @@ TEST(Ways, GiveTheSameCurrentsVoltagesAndResistances) {
   }
   EXPECT_GT(bridges, 400U);
   EXPECT_GT(by_stars, 300U);
-  EXPECT_GT(by_equals, 40U);
+  EXPECT_GT(by_equals, 20U);
 }
 
 TEST(Ways, GiveTheSameResistanceBetweenAnyTwoPoints) {
@@ -108,7 +108,9 @@ TEST(Ways, ThatStopAtSeriesAndParallelAnswerNothingOfABridge) {
     EXPECT_EQ(bridge, one.kind == Kind::bridge);
     for (const Answer& answer : one.answers) {
       EXPECT_EQ(answer.value.value.has_value(), !bridge) << i;
-      if (bridge) EXPECT_EQ(answer.value.why, Undetermined::beyond_method);
+      if (bridge) {
+        EXPECT_EQ(answer.value.why, Undetermined::beyond_method);
+      }
     }
   }
 }
@@ -173,7 +175,7 @@ TEST(Ways, AreCaughtWhereOneValueIsChanged) {
     stars += main.steps[at].adds.empty() ? 0 : 1;
   }
   EXPECT_GT(caught, 300U);
-  EXPECT_GT(stars, 50U);
+  EXPECT_GT(stars, 20U);
 }
 
 TEST(Ways, AreCaughtWhereAnyOtherTwoPointsAreJoined) {

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "circuit/set_case.h"
+#include "ohmfold/rule.h"
 #include "ohmfold/solve.h"
 #include "published/networks.h"
 
@@ -170,12 +172,18 @@ TEST(Methods, AgreeOnLargerGrids) {
   }
 }
 
-class Symmetrical : public testing::TestWithParam<const char*> {};
+struct SymmetricalCase {
+  const char* id;
+  std::size_t first, last;  // answers, by their place in the file
+};
+
+class Symmetrical : public testing::TestWithParam<SymmetricalCase> {};
 
 // The published resistances of this network, by points at equal potentials alone.
 TEST_P(Symmetrical, ReduceByEqualPotentialsAlone) {
-  const PublishedNetwork& one = network(GetParam());
-  for (const PublishedAnswer& answer : one.answers) {
+  const PublishedNetwork& one = network(GetParam().id);
+  for (std::size_t i = GetParam().first; i <= GetParam().last; ++i) {
+    const PublishedAnswer& answer = one.answers.at(i);
     const Problem problem =
         read(circuit_text(one) + "find " + question_text(answer).value() + "\n");
     SolveOptions options;
@@ -191,10 +199,43 @@ TEST_P(Symmetrical, ReduceByEqualPotentialsAlone) {
   }
 }
 
-// Cube, tetrahedron, octahedron, complete and complete bipartite graphs (sources in networks.json).
-INSTANTIATE_TEST_SUITE_P(Solids, Symmetrical,
-                         testing::Values("G3-01", "G3-02", "G3-03", "G3-06-K4", "G3-06-K5",
-                                         "G3-06-K6", "G3-08-K3_3", "G3-08-K3_4", "G3-15a"));
+std::string symmetrical_name(const testing::TestParamInfo<SymmetricalCase>& test) {
+  std::string name = test.param.id;
+  std::replace(name.begin(), name.end(), '-', '_');
+  return name;
+}
+
+// Every class of the cube and the tetrahedron, complete and complete bipartite graphs; opposite
+// corners of the other solids and of the hypercubes; a bridge of equal resistors (sources in
+// networks.json).
+INSTANTIATE_TEST_SUITE_P(
+    Solids, Symmetrical,
+    testing::Values(SymmetricalCase{"G3-01", 0, 2}, SymmetricalCase{"G3-02", 0, 0},
+                    SymmetricalCase{"G3-03", 1, 1}, SymmetricalCase{"G3-04", 2, 2},
+                    SymmetricalCase{"G3-05", 4, 4}, SymmetricalCase{"G3-06-K4", 0, 0},
+                    SymmetricalCase{"G3-06-K5", 0, 0}, SymmetricalCase{"G3-06-K6", 0, 0},
+                    SymmetricalCase{"G3-08-K3_3", 0, 2}, SymmetricalCase{"G3-08-K3_4", 0, 2},
+                    SymmetricalCase{"G3-09-Q4", 3, 3}, SymmetricalCase{"G3-09-Q5", 4, 4},
+                    SymmetricalCase{"G3-15a", 0, 0}),
+    symmetrical_name);
+
+// G4-01 and G4-02 of networks.json: T. R. Kuphaldt, Lessons In Electric Circuits, vol. I (DC), ch.
+// 10, turns the upper delta of 12, 18 and 6 ohm into a star of 6, 2 and 3 ohm.
+TEST(Methods, TurnThePublishedDeltaIntoThePublishedStar) {
+  const Problem problem = read(circuit_text(network("G4-01")));
+  const Network bridge = set_case(problem, problem.cases.front());
+  const Rule& delta_star = rule(RuleName::delta_star);
+  const Place upper{{PartId{1}, PartId{2}, PartId{3}}, {}, {}};
+  ASSERT_TRUE(delta_star.judge(bridge, upper).allowed);
+  const Edit edit = delta_star.apply(bridge, upper);
+  for (const auto& [corner, ohms] : {std::pair{"A", 6}, std::pair{"B", 2}, std::pair{"C", 3}}) {
+    const auto arm = std::find_if(edit.adds.begin(), edit.adds.end(), [&](const NewPart& part) {
+      return problem.point(part.from) == corner;
+    });
+    ASSERT_NE(arm, edit.adds.end());
+    EXPECT_EQ(arm->resistance.lowest_terms(), Number(ohms)) << corner;
+  }
+}
 
 }  // namespace
 }  // namespace ohmfold::published

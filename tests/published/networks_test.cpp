@@ -126,7 +126,9 @@ TEST_P(PublishedNetworks, ReduceWhereSeriesAndParallelSuffice) {
     SCOPED_TRACE("resistance of " + answer.of);
     const Reduction& by_steps = shown(reply(answer), solved);
     EXPECT_EQ(by_steps.choice.made, !*answer.series_parallel);
-    if (*answer.series_parallel) EXPECT_EQ(by_steps.stop, Stop::reduced);
+    if (*answer.series_parallel) {
+      EXPECT_EQ(by_steps.stop, Stop::reduced);
+    }
   }
 }
 

@@ -9,7 +9,7 @@ namespace {
 struct Page {
   std::string problem;
   Method method = Method::automatic;
-  std::string suffix;  // of the page's name, where a method is asked for
+  std::string suffix = {};  // of the page's name, where a method is asked for
 };
 
 class Golden : public testing::TestWithParam<Page> {};

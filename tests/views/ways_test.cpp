@@ -38,9 +38,10 @@ std::string page(const std::string& text, Method method = Method::automatic) {
 }
 
 TEST(Ways, AreComparedByTheirLines) {
-  EXPECT_THAT(page(bridge("12", "")),
-              HasSubstr("Three ways lead on: leaving out R5, whose ends are at the same potential, "
-                        "takes 12 lines of working"));
+  EXPECT_THAT(
+      page(bridge("12", "")),
+      HasSubstr("Three ways lead on: leaving out R5 between equal potentials takes 12 lines of "
+                "working"));
   EXPECT_THAT(page(bridge("12", "")), HasSubstr("The first is the shortest, so it is taken."));
   EXPECT_THAT(page(bridge("13", "")), HasSubstr("The second is the shortest, so it is taken."));
 }
@@ -56,12 +57,25 @@ TEST(Ways, ShowWhatASymmetryExchanges) {
   const std::string equal =
       "resistor R1 = 1 from A to B\nresistor R2 = 1 from A to C\n"
       "resistor R3 = 1 from A to D\nresistor R4 = 1 from B to C\n"
-      "resistor R5 = 1 from C to D\nresistor R6 = 1 from B to Z\n"
-      "resistor R7 = 1 from C to Z\nresistor R8 = 1 from D to Z\n"
+      "resistor R5 = 1 from C to D\nresistor R6 = 2 from B to Z\n"
+      "resistor R7 = 3 from C to Z\nresistor R8 = 2 from D to Z\n"
       "find resistance between A and Z\n";
   EXPECT_THAT(page(equal), HasSubstr("when B changes places with D: B and D are at the same "
                                      "potential."));
   EXPECT_THAT(page(equal), HasSubstr("This holds only as seen from A and Z."));
+}
+
+TEST(Ways, ShowWhichPointsLieHalfWay) {
+  const std::string turned =
+      "resistor R1 = 1 from A to B\nresistor R2 = 2 from A to C\n"
+      "resistor R3 = 3 from B to C\nresistor R4 = 1 from B to Z\n"
+      "resistor R5 = 2 from C to Z\nresistor R6 = 4 from A to D\n"
+      "resistor R7 = 4 from D to Z\nresistor R8 = 5 from B to D\n"
+      "find resistance between A and Z\n";
+  EXPECT_THAT(page(turned, Method::equal_potentials),
+              HasSubstr("Turned round, so that A changes places with Z, the circuit is the same. "
+                        "B, C and D stay where they are: their potentials are half-way between "
+                        "those of the two terminals."));
 }
 
 TEST(Ways, ThatAreAskedForAreNamedOrRefusedWithTheReason) {

@@ -65,6 +65,22 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
       {IsSwitchedOff{kE}, "source E is replaced by a gap: it gives no current"},
       {DriveAlike{kE, kR1}, "E and R1 drive it the same way"},
       {DriveAgainst{kE, kR1}, "R1 drives against E"},
+      {FormDelta{kA, kB, kA}, "the parts form a triangle between A, B and A"},
+      {AllMeetAt{kA}, "nothing else is joined at point A"},
+      {Balanced{kR5, kR1, kR2, kR2, kR1},
+       "R1 is to R2 as R2 is to R1, so there is no voltage across R5"},
+      {Symmetric{kA, kB}, "a symmetry of the circuit puts point B in the place of point A"},
+      {InTheMiddle{kA}, "point A is half-way between the terminals"},
+      {Moves{kA, kB}, "it moves A to B"},
+      {SamePotential{kA, kB}, "points A and B are at the same potential"},
+      {WrongNumber{3, false}, "it takes 3 parts"},
+      {WrongNumber{4, true}, "it takes 4 parts or more"},
+      {FormNoDelta{kR1}, "R1 does not close a triangle with the others"},
+      {EndTogether{kR1, kR2, kA}, "R1 and R2 both end at point A"},
+      {PotentialsDiffer{kA, kB}, "point A is at a higher potential than point B"},
+      {NotOneSource{}, "potentials are compared as one source drives them through resistors alone"},
+      {NotFed{kA}, "no resistors join point A to the source"},
+      {TooLargeToTell{}, "the circuit is too large to compare its potentials exactly"},
   };
   std::set<std::size_t> seen;
   for (const auto& [fact, expected] : rows) {
