@@ -258,8 +258,8 @@ enum class ContradictionKind : std::uint8_t {
   battery_shorted,     ///< an ideal battery whose terminals an ideal wire joins
   batteries_disagree,  ///< ideal batteries (and wires) form a loop whose voltages do not sum to
                        ///< zero
-  current_blocked      ///< what sources of current bring into a piece of the circuit has no way out
-      unknown_not_found  ///< no value of the unknowns was found: CaseTrace::unknown says why
+  current_blocked,     ///< what sources of current bring into a piece of the circuit has no way out
+  unknown_not_found    ///< no value of the unknowns was found: CaseTrace::unknown says why
 };
 
 /// A circuit that no currents and voltages can satisfy.
