@@ -127,7 +127,7 @@ class Reducer {
     for (const Rule& rule : all_rules()) {
       if (rule.tier != tier) continue;
       for (Place& place : rule.find(network(), frontier)) {
-        if (!pairs_) {
+        if (!pairs_ || tier == Tier::sources) {
           candidates.push_back(candidate(rule, std::move(place)));
           continue;
         }
