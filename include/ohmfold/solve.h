@@ -9,8 +9,12 @@
 
 namespace ohmfold {
 
+/// Where a file asks nothing, the resistance that each source sees is found for up to so many
+/// sources: each takes a reduction of its own.
+inline constexpr std::size_t kMostSeenUnasked = 12;
+
 struct SolveOptions {
-  /// Combine two parts in each step, not all parts of a chain or bundle at once.
+  /// Combine two resistors in each step, not all of a chain or bundle at once.
   bool pairs = false;
   /// The way to take beyond series and parallel.
   Method method = Method::automatic;

@@ -169,15 +169,16 @@ Reading port_resistance(const Reduction& reduction) {
 
 std::vector<Question> questions_of(const Problem& problem, bool complete) {
   if (!problem.questions.empty()) return problem.questions;
+  std::vector<PartId> sources;
+  for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
+    const PartKind kind = problem.parts[i].kind;
+    if (kind == PartKind::battery || kind == PartKind::current_source) sources.push_back(PartId{i});
+  }
   std::vector<Question> questions;
   for (const PartId unknown : unknowns_of(problem)) questions.emplace_back(ValueOf{unknown});
-  for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
-    if (problem.parts[i].kind != PartKind::battery &&
-        problem.parts[i].kind != PartKind::current_source) {
-      continue;
-    }
-    questions.emplace_back(ResistanceSeenBy{PartId{i}});
-    if (!complete) questions.emplace_back(CurrentThrough{PartId{i}});
+  for (const PartId source : sources) {
+    if (sources.size() <= kMostSeenUnasked) questions.emplace_back(ResistanceSeenBy{source});
+    if (!complete) questions.emplace_back(CurrentThrough{source});
   }
   if (!complete) return questions;
   for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {

@@ -11,7 +11,8 @@ namespace ohmfold {
 /// First the clean-up, rule after rule, as stage 1 where there is any. Then series and parallel by
 /// stages: all places that can be seen in today's network, in file order, are one stage; what it
 /// made is looked at in the next. Only points whose surroundings changed are looked at again, so
-/// that the cost is near linear in the parts. With `pairs` each step takes two parts.
+/// that the cost is near linear in the parts. With `pairs` each step takes two
+/// resistors.
 [[nodiscard]] Reduction reduce(Network start, bool pairs = false);
 
 /// The same; then, where one source is left and series and parallel stop, by the way that

@@ -129,7 +129,7 @@ std::vector<Reducer::Candidate> Reducer::visible(const Frontier& frontier, Tier 
   for (const Rule& rule : all_rules()) {
     if (rule.tier != tier) continue;
     for (Place& place : rule.find(network(), frontier)) {
-      if (!pairs_) {
+      if (!pairs_ || tier == Tier::sources) {
         add(rule, std::move(place));
         continue;
       }

@@ -1,6 +1,7 @@
 // The beginning of a worked solution: the problem, what is given, what is asked, what is assumed.
 #include <algorithm>
 
+#include "ohmfold/solve.h"
 #include "views/amounts.h"
 #include "views/chapter.h"
 #include "views/conditions.h"
@@ -13,6 +14,13 @@ namespace {
 bool any(const Problem& problem, PartKind kind) {
   return std::any_of(problem.parts.begin(), problem.parts.end(),
                      [&](const Part& part) { return part.kind == kind; });
+}
+
+std::size_t sources_of(const Problem& problem) {
+  return static_cast<std::size_t>(
+      std::count_if(problem.parts.begin(), problem.parts.end(), [](const Part& part) {
+        return part.kind == PartKind::battery || part.kind == PartKind::current_source;
+      }));
 }
 
 Words given_value(const Part& part, int figures) {
@@ -141,6 +149,10 @@ void add_asked(const Scene& scene, Document& document) {
   const Problem& problem = scene.problem;
   document.heading(2, say(stated_cases(problem).size() < 2 ? "Asked" : "Asked, for each case"));
   if (problem.questions.empty()) {
+    if (sources_of(problem) > kMostSeenUnasked) {
+      document.paragraph(say("The current, the voltage and the power of every part."));
+      return;
+    }
     document.paragraph(say("The equivalent resistance that each ",
                            any(problem, PartKind::battery) ? "battery" : "source",
                            " sees, and the current, the voltage and the "

@@ -54,17 +54,26 @@ TEST(BatteryChain, BesideAnEqualIdealBatteryLeavesEveryShareOpen) {
   EXPECT_TRUE(s.only().shares.empty());
 }
 
-TEST(BatteryChain, AddsTwoAtATimeWhenAskedTo) {
+TEST(BatteryChain, IsAddedAtOnceAlsoWhereResistorsAreTakenTwoAtATime) {
   SolveOptions pairs;
   pairs.pairs = true;
   const char* const text =
       "battery E1 = 1 V from A to B\nbattery E2 = 2 V from B to C\nbattery E3 = 4 V from D to C\n"
       "battery E4 = 8 V from D to E\nresistor R = 7 ohm from E to A\n";
   const Solved s(text, pairs);
-  EXPECT_EQ(s.only().main.steps.size(), 3U);
+  EXPECT_EQ(s.only().main.steps.size(), 1U);
   EXPECT_EQ(s.current("R"), Number(1));
   EXPECT_EQ(s.current("E3"), Number(-1));
-  EXPECT_EQ(Solved(text).only().main.steps.size(), 1U);
+}
+
+TEST(BatteryChain, OfManyAsksForNoResistancesByItself) {
+  std::string text = "resistor R = 1 ohm from P13 to P0\n";
+  for (int i = 0; i < 13; ++i) {
+    text += "battery E" + std::to_string(i) + " = 1 V from P" + std::to_string(i) + " to P" +
+            std::to_string(i + 1) + "\n";
+  }
+  EXPECT_EQ(Solved(text).only().answers.size(), 3U * 14U);
+  EXPECT_EQ(Solved(text).current("R"), Number(13));
 }
 
 TEST(BatteryChain, TooLargeToWriteStillFindsWhatIsAskedFor) {
