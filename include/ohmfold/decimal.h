@@ -33,11 +33,12 @@ inline constexpr int kMostExponent = 9'999;
 
 /// The number rounded to `figures` significant figures, half to even on the exact value, written in
 /// plain decimal ("0.804", "1.20", "12300", "-0.00123"). Zero is "0". Requires figures >= 1.
-/// From 10^15 on and below 10^-9 it is written with an exponent ("1.23e21").
+/// Requires a number without symbols. From 10^15 on and below 10^-9 it is written with an exponent
+/// ("1.23e21").
 [[nodiscard]] std::string round_to_figures(const Number& number, int figures);
 
 /// The number as a decimal if it ends within `most_figures` significant figures, nothing otherwise:
-/// 18/5 is "3.6", 1/3 nothing.
+/// 18/5 is "3.6", 1/3 nothing. A number with symbols is no decimal.
 [[nodiscard]] std::optional<std::string> terminating_decimal(const Number& number,
                                                              int most_figures);
 
@@ -53,11 +54,11 @@ enum class Letters { unicode, ascii };
 /// "Ω", "V", "A", "W", "S", or in ASCII "ohm", "V", …
 [[nodiscard]] std::string_view symbol(Unit unit, Letters letters);
 
-/// The exact value in its plain unit: "18/5 Ω", "12 V".
+/// The exact value in its plain unit: "18/5 Ω", "12 V", "(r + 3) Ω".
 [[nodiscard]] std::string exact_text(const Quantity& quantity, Letters letters);
 
 /// The rounded value with the SI prefix that puts it between 1 and 1000: "686 mA", "4.70 kΩ";
-/// in the plain unit where no prefix from p to G does.
+/// in the plain unit where no prefix from p to G does. With symbols, the exact value.
 [[nodiscard]] std::string rounded_text(const Quantity& quantity, int figures, Letters letters);
 
 }  // namespace ohmfold

@@ -21,7 +21,8 @@ struct TextOptions {
 /// The trace as JSON, version 1 of "ohmfold-trace" (docs/trace.md). `figures` as in TextOptions.
 [[nodiscard]] std::string render_json(const Trace& trace, int figures = 0);
 
-/// Which case contradicts itself and where, as one line each, for standard error.
+/// Which case contradicts itself and where, or is beyond the budget for symbols, as one line each,
+/// for standard error.
 [[nodiscard]] std::string render_contradictions(const Trace& trace);
 
 }  // namespace ohmfold

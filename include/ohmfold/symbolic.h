@@ -65,8 +65,8 @@ using SymbolValue = std::pair<std::string, Number>;
 
 /// A number as a fraction in text: "24" over "5 r"; the lower part is empty where it would be 1. A
 /// rational factor of a single product stays in front: "3/2 r" has no lower part. Factors that are
-/// powers of symbols stand before a bracket: "r (r + 6)". The order of terms is by falling degree,
-/// then by the names; powers are "r²", or "r^2" in ASCII.
+/// powers of symbols stand before a bracket, and powers of sums are seen: "r (r + 6)", "(r + 3)²".
+/// The order of terms is by falling degree, then by the names; powers are "r²", or "r^2" in ASCII.
 struct FractionText {
   std::string above, below;
   bool above_is_sum = false;      ///< a factor beside `above` needs brackets round it
@@ -74,7 +74,18 @@ struct FractionText {
 };
 [[nodiscard]] FractionText fraction_text(const Number& number, Letters letters);
 
-/// The same on one line: "24/(5 r)", "(r + 6)/2", "3/2 r", "r (r + 6)/(2 r + 6)".
+/// The same on one line: "24/(5 r)", "(r + 6)/2", "3/2 r", "r (r + 6)/(2 r + 6)". In unicode the
+/// minus sign is "−" where symbols are in play.
 [[nodiscard]] std::string one_line(const Number& number, Letters letters);
+
+/// The same with brackets round a sum, so that a unit can follow: "(r + 3)".
+[[nodiscard]] std::string bracketed_line(const Number& number, Letters letters);
+
+/// How many terms numerator and denominator have together.
+[[nodiscard]] std::size_t count_terms(const Number& number);
+
+/// A polynomial as two sums without minus signs whose difference it is: "r s" and "8" for r s - 8.
+/// Requires a denominator of 1.
+[[nodiscard]] std::pair<Number, Number> positive_and_negative_terms(const Number& polynomial);
 
 }  // namespace ohmfold

@@ -136,12 +136,25 @@ struct NodeResult {
   Reading potential;
 };
 
+/// Where a quantity whose sign depends on symbols is zero, and its sign elsewhere.
+struct SignCondition {
+  /// A polynomial with whole coefficients that has the sign of the quantity, wherever the symbols
+  /// are positive.
+  Number decides;
+  std::string symbol;         ///< the only symbol in it; empty for several
+  std::vector<Number> zeros;  ///< of the one symbol: positive and rational, ascending
+  /// Below the first zero, between neighbours, above the last. Empty where there are several
+  /// symbols, or zeros that are no rationals: then only `decides` says where.
+  std::vector<Sign> signs;
+};
+
 struct Answer {
   Question question;
   Reading value;
   /// The reduction that shows it, where that is not the main one: index into CaseTrace::further.
   std::optional<std::size_t> shown_by;
-  std::optional<Surd> irrational;  ///< with Undetermined::irrational: the value
+  std::optional<SignCondition> condition;  ///< where its sign depends on symbols
+  std::optional<Surd> irrational;          ///< with Undetermined::irrational: the value
 };
 
 enum class CheckLaw : std::uint8_t { step, current, voltage, ohm, power, node_voltage, resistance };
@@ -176,9 +189,10 @@ enum class ContradictionKind : std::uint8_t {
 /// A circuit that no currents and voltages can satisfy.
 struct Contradiction {
   ContradictionKind kind{};
-  std::vector<PartId> loop;     ///< the ideal parts that form the loop, the battery first
-  std::vector<PointId> points;  ///< the points it runs through
-  Voltage remainder;            ///< what the voltages round the loop leave over
+  std::vector<PartId> loop;            ///< the ideal parts that form the loop, the battery first
+  std::vector<PointId> points;         ///< the points it runs through
+  Voltage remainder;                   ///< what the voltages round the loop leave over
+  std::optional<SignCondition> agree;  ///< with symbols: where the remainder would be zero
 };
 
 /// What kind of network a case is.
@@ -188,6 +202,12 @@ enum class Kind : std::uint8_t {
   several_sources,
   no_source,
   open_circuit
+};
+
+/// A current that is zero for some values of the symbols: there the circuit is another one.
+struct CurrentCondition {
+  PartId part;
+  SignCondition condition;
 };
 
 struct UnknownSolution;
@@ -207,6 +227,8 @@ struct CaseTrace {
   std::vector<BranchResult> branches;  ///< by PartId, the parts of the file
   std::vector<NodeResult> nodes;       ///< by PointId, the points of the file
   std::vector<Answer> answers;
+  /// Of the resistors that are left where no rule fits: a bridge may be balanced.
+  std::vector<CurrentCondition> conditions;
   std::vector<Check> checks;
   std::vector<Caution> cautions;
   /// How the values of unknown parts were found (unknown.h); cases with the same values share it.

@@ -38,8 +38,6 @@ bool is_symbolic(const Network& network) {
 
 bool uses_matrix(const Network& network, Method method) {
   if (method != Method::by_size) return method == Method::matrix;
-  // Modulo a prime, symbols are numbers like others.
-  if (is_symbolic(network)) return false;
   std::size_t bits = 0;
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
     if (network.is_alive(PartId{i})) bits += network.resistance(PartId{i}).bits();
@@ -80,6 +78,12 @@ std::optional<Check> compare_potentials(const Network& network, const check::Wir
                                         const std::optional<check::Injection>& injection,
                                         Method method, Compare compare) {
   if (uses_matrix(network, method)) {
+    if (is_symbolic(network)) {
+      const auto potential =
+          check::node_potentials(Rationals{}, network, wiring, injection, check::kMostCore);
+      if (potential) return compare(Rationals{}, *potential);
+      return std::nullopt;
+    }
     return compare(Rationals{}, check::matrix_potentials(network, injection));
   }
   std::vector<Check> all;

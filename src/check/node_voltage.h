@@ -12,8 +12,8 @@ namespace check {
 
 /// How node equations are solved.
 enum class Method {
-  by_size,  ///< matrix up to 24 unknowns with small numbers, modular beyond and with symbols
-  matrix,   ///< exactly, by GiNaC
+  by_size,  ///< matrix up to 24 unknowns with small numbers, modular beyond
+  matrix,   ///< exactly, by GiNaC; with symbols by sparse elimination
   modular,  ///< by sparse elimination modulo random primes: three up to 5,000 parts, else one;
             ///< each symbol is taken at a random residue
 };

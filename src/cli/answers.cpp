@@ -18,7 +18,7 @@ ExitCode Answers::add(const Problem& problem, bool pairs) {
   append(choice_.format == Format::json ? render_json(trace, choice_.figures)
                                         : render_text(trace, text_options_),
          problem.source_name);
-  if (!trace.has_contradiction()) return ExitCode::solved;
+  if (!trace.has_contradiction() && !trace.is_beyond_budget()) return ExitCode::solved;
   std::fputs(render_contradictions(trace).c_str(), stderr);
   return ExitCode::wrong_input;
 }

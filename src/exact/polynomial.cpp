@@ -207,7 +207,9 @@ Polynomial operator-(const Polynomial& a) {
 Polynomial operator+(const Polynomial& a, const Polynomial& b) {
   std::vector<Polynomial::Term> sum;
   sum.reserve(a.terms_.size() + b.terms_.size());
-  charge(4 * (a.terms_.size() + b.terms_.size()));
+  const std::uint64_t length =
+      a.is_zero() || b.is_zero() ? 1 : words(a.leading()) + words(b.leading());
+  charge((3 + length) * (a.terms_.size() + b.terms_.size()));
   auto left = a.terms_.begin();
   auto right = b.terms_.begin();
   while (left != a.terms_.end() && right != b.terms_.end()) {

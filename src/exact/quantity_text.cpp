@@ -5,6 +5,7 @@
 #include "exact/rounded.h"
 #include "ohmfold/decimal.h"
 #include "ohmfold/error.h"
+#include "ohmfold/symbolic.h"
 
 namespace ohmfold {
 namespace {
@@ -43,10 +44,13 @@ std::string_view symbol(Unit unit, Letters letters) {
 }
 
 std::string exact_text(const Quantity& quantity, Letters letters) {
-  return quantity.number.to_string().append(" ").append(symbol(quantity.unit, letters));
+  return bracketed_line(quantity.number, letters)
+      .append(" ")
+      .append(symbol(quantity.unit, letters));
 }
 
 std::string rounded_text(const Quantity& quantity, int figures, Letters letters) {
+  if (quantity.number.is_symbolic()) return exact_text(quantity, letters);
   const std::string_view unit = symbol(quantity.unit, letters);
   if (quantity.number.is_zero()) return std::string("0 ").append(unit);
   Rounded value = rounded(quantity.number, figures);

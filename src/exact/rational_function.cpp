@@ -13,6 +13,9 @@
 namespace ohmfold {
 namespace {
 
+/// The longest number that is worked with.
+constexpr std::size_t kMostBits = 2'000'000;
+
 /// The polynomial with its symbols renumbered: symbol i becomes place[i]; those that do not occur
 /// need none.
 Polynomial renumbered(const Polynomial& polynomial, const std::vector<std::size_t>& place) {
@@ -150,8 +153,17 @@ Number from_lowest_terms(const Quotient& quotient) {
     proper.denominator = -proper.denominator;
   }
   drop_unused(proper);
+  if (proper.numerator.bits() + proper.denominator.bits() > kMostBits) {
+    throw BeyondBudget("the values with symbols become too long to work with");
+  }
   return Number(std::make_shared<const RationalFunction>(RationalFunction{
       std::move(proper.names), std::move(proper.numerator), std::move(proper.denominator)}));
+}
+
+Number primitive_part(const Number& polynomial) {
+  const Quotient whole = quotient_of(polynomial);
+  ensure(whole.denominator.is_one(), "no polynomial with whole coefficients");
+  return from_polynomial(whole.names, whole.numerator.over(whole.numerator.content()));
 }
 
 Number from_polynomial(const SymbolNames& names, const Polynomial& polynomial) {

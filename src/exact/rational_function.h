@@ -31,6 +31,10 @@ struct Quotient {
 /// The number in its one form, from a numerator and a denominator without common divisor.
 [[nodiscard]] Number from_lowest_terms(const Quotient& quotient);
 
+/// The polynomial without the greatest positive whole number that divides its coefficients.
+/// Requires a polynomial with whole coefficients other than zero.
+[[nodiscard]] Number primitive_part(const Number& polynomial);
+
 /// The number of the polynomial alone.
 [[nodiscard]] Number from_polynomial(const SymbolNames& names, const Polynomial& polynomial);
 

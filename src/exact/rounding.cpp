@@ -115,6 +115,7 @@ std::string round_to_figures(const Number& number, int figures) {
 }
 
 std::optional<std::string> terminating_decimal(const Number& number, int most_figures) {
+  if (number.is_symbolic()) return std::nullopt;
   if (number.is_zero()) return "0";
   Rounded result = rounded(number, most_figures);
   if (!result.exact) return std::nullopt;

@@ -3,24 +3,21 @@
 #include <array>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "exact/rational_function.h"
+#include "exact/square_free.h"
 #include "ohmfold/symbolic.h"
 
 namespace ohmfold {
 namespace {
 
-/// "²", "¹⁰", or "^2".
+/// "²", or "^2" in ASCII and for powers of two digits.
 std::string power_text(unsigned exponent, Letters letters) {
   if (exponent == 1) return "";
-  if (letters == Letters::ascii) return "^" + std::to_string(exponent);
-  constexpr std::array<std::string_view, 10> kRaised{"⁰", "¹", "²", "³", "⁴",
-                                                     "⁵", "⁶", "⁷", "⁸", "⁹"};
-  std::string text;
-  for (const char digit : std::to_string(exponent)) {
-    text += kRaised.at(static_cast<std::size_t>(digit - '0'));
-  }
-  return text;
+  constexpr std::array<std::string_view, 8> kRaised{"²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+  const bool raised = letters == Letters::unicode && exponent < 2 + kRaised.size();
+  return raised ? std::string(kRaised.at(exponent - 2)) : "^" + std::to_string(exponent);
 }
 
 class Writer {
@@ -60,34 +57,60 @@ class Writer {
     for (const Polynomial::Term* term : order) {
       const bool negative = cln::minusp(term->coefficient);
       if (text.empty()) {
-        text = negative ? "-" : "";
+        text = negative ? minus() : "";
       } else {
-        text += negative ? " - " : " + ";
+        text += negative ? " " + minus() + " " : " + ";
       }
       text += product(*term);
     }
     return text;
   }
 
-  /// "r (r + 6)", or the sum where there is no common power.
-  [[nodiscard]] std::string factored(const Polynomial& polynomial) const {
+  /// The factors of a polynomial: "12", "r", "(r + 3)", "(s + 1)²". A whole number is a factor of
+  /// its own where there are others besides one sum.
+  [[nodiscard]] std::vector<std::string> factors(const Polynomial& polynomial) const {
+    if (polynomial.terms().size() == 1) return {sum(polynomial)};
     const Monomial common = polynomial.common_monomial();
-    if (polynomial.terms().size() == 1 || common.degree == 0) return sum(polynomial);
-    return powers(common) + " (" + sum(polynomial.over(common)) + ")";
+    const cln::cl_I content = polynomial.content();
+    const std::vector<PolynomialPower> parts = square_free(polynomial.over(common).over(content));
+    const bool is_power = parts.size() > 1 || parts.front().exponent > 1;
+    if (!is_power && common.degree == 0) return {"(" + sum(polynomial) + ")"};
+    std::vector<std::string> result;
+    if (is_power && !cln::equal(content, 1)) {
+      result.push_back(Number(cln::cl_RA(content)).to_string());
+    }
+    if (common.degree > 0) result.push_back(powers(common));
+    for (const PolynomialPower& power : parts) {
+      const Polynomial base = is_power ? power.base : power.base.times({{}, content});
+      result.push_back("(" + sum(base) + ")" + power_text(power.exponent, letters_));
+    }
+    return result;
   }
+
+  /// "r (r + 6)", or the sum where it is the only factor.
+  [[nodiscard]] std::string factored(const Polynomial& polynomial) const {
+    const std::vector<std::string> all = factors(polynomial);
+    if (all.size() == 1 && !is_one_power(polynomial)) return sum(polynomial);
+    std::string text;
+    for (const std::string& factor : all) text += text.empty() ? factor : " " + factor;
+    return text;
+  }
+
+  /// Does it stand without further brackets: (r + 3)², or a single term?
+  [[nodiscard]] bool is_one_power(const Polynomial& polynomial) const {
+    return factors(polynomial).size() == 1 && !factors(polynomial).front().ends_with(")");
+  }
+
+  [[nodiscard]] std::string minus() const { return letters_ == Letters::unicode ? "−" : "-"; }
 
  private:
   const std::vector<std::string>& names_;
   Letters letters_;
 };
 
-bool is_sum(const Polynomial& polynomial) {
-  return polynomial.terms().size() > 1 && polynomial.common_monomial().degree == 0;
-}
-
-/// "5 r", "r (r + 6)": of several factors, which a fraction on one line has to hold together.
-bool is_product(const Polynomial& polynomial) {
-  if (polynomial.terms().size() > 1) return true;
+/// Of several factors, which a fraction on one line has to hold together.
+bool is_product(const Writer& writer, const Polynomial& polynomial) {
+  if (polynomial.terms().size() > 1) return !writer.is_one_power(polynomial);
   const Polynomial::Term& term = polynomial.terms().front();
   if (term.monomial.degree == 0) return false;
   const auto symbols = std::count_if(term.monomial.exponents.begin(), term.monomial.exponents.end(),
@@ -110,11 +133,14 @@ FractionText fraction_text(const Number& number, Letters letters) {
     const Polynomial::Term& term = above.terms().front();
     const Number factor = Number::quotient(term.coefficient, below.constant());
     if (factor == 1) return {writer.powers(term.monomial), "", false, false};
-    if (factor == -1) return {"-" + writer.powers(term.monomial), "", false, false};
-    return {factor.to_string() + " " + writer.powers(term.monomial), "", false, false};
+    const std::string sign = factor.is_negative() ? writer.minus() : "";
+    const std::string size = factor == -1 ? "" : abs(factor).to_string() + " ";
+    return {sign + size + writer.powers(term.monomial), "", false, false};
   }
-  return {writer.factored(above), below.is_one() ? "" : writer.factored(below), is_sum(above),
-          is_product(below)};
+  const bool above_is_sum =
+      above.terms().size() > 1 && writer.factors(above).size() == 1 && !writer.is_one_power(above);
+  return {writer.factored(above), below.is_one() ? "" : writer.factored(below), above_is_sum,
+          is_product(writer, below)};
 }
 
 std::string one_line(const Number& number, Letters letters) {
@@ -122,6 +148,12 @@ std::string one_line(const Number& number, Letters letters) {
   if (text.below.empty()) return text.above;
   std::string line = text.above_is_sum ? "(" + text.above + ")" : text.above;
   return line + "/" + (text.below_is_product ? "(" + text.below + ")" : text.below);
+}
+
+std::string bracketed_line(const Number& number, Letters letters) {
+  const FractionText text = fraction_text(number, letters);
+  const bool sum = text.below.empty() && text.above_is_sum;
+  return sum ? "(" + text.above + ")" : one_line(number, letters);
 }
 
 }  // namespace ohmfold

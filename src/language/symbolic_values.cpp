@@ -181,8 +181,11 @@ class SumReader {
   }
 
   void fail_unknown(const Token& piece) {
-    line_.fail(DiagnosticKind::unknown_symbol, piece.where, {std::string(piece.text)},
-               suggestion(piece.text, draft_.symbols.names(), "symbols"));
+    line_.fail(
+        DiagnosticKind::unknown_symbol, piece.where, {std::string(piece.text)},
+        draft_.symbols.names().size() > 1 || !nearest(piece.text, draft_.symbols.names()).empty()
+            ? suggestion(piece.text, draft_.symbols.names(), "symbols")
+            : std::string("the only symbol is ").append(draft_.symbols.names().front()));
   }
 
   /// Notes that the symbol stands for a quantity of this value's unit.

@@ -2,6 +2,7 @@
 #include "solve/answers.h"
 
 #include "circuit/set_case.h"
+#include "solve/conditions.h"
 #include "solve/node_voltage.h"
 #include "solve/path_back.h"
 #include "solve/reduce.h"
@@ -23,7 +24,9 @@ class Answerer {
     for (const Question& question : questions_of(problem_, result_.complete)) {
       further_.reset();
       Reading value = std::visit([this](const auto& asked) { return find(asked); }, question);
-      result_.answers.push_back({question, std::move(value), further_, {}});
+      std::optional<SignCondition> condition;
+      if (value.value) condition = sign_condition(value.value->number);
+      result_.answers.push_back({question, std::move(value), further_, std::move(condition), {}});
     }
   }
 

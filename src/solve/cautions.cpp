@@ -16,11 +16,14 @@ constexpr int kHighAmperes = 10;
 // Keeps the part with the largest size of a quantity above a limit.
 class Worst {
  public:
-  Worst(CautionKind kind, Number limit) : kind_(kind), limit_(std::move(limit)) {}
+  Worst(CautionKind kind, Number limit, const std::vector<SymbolValue>& symbols)
+      : kind_(kind), limit_(std::move(limit)), symbols_(symbols) {}
 
   void see(PartId part, const Reading& reading) {
     if (!reading.value) return;
-    const Number size = abs(reading.value->number);
+    const std::optional<Number> number = substitute(reading.value->number, symbols_);
+    if (!number || number->is_symbolic()) return;
+    Number size = abs(*number);
     if (size <= limit_) return;
     limit_ = size;
     found_ = Caution{kind_, part, Quantity(size, reading.value->unit)};
@@ -33,17 +36,19 @@ class Worst {
  private:
   CautionKind kind_;
   Number limit_;
+  const std::vector<SymbolValue>& symbols_;
   std::optional<Caution> found_;
 };
 
 // The largest difference of potentials between any two points whose potentials are known.
-Reading widest(const std::vector<NodeResult>& nodes) {
+Reading widest(const std::vector<NodeResult>& nodes, const std::vector<SymbolValue>& symbols) {
   std::optional<Number> low, high;
   for (const NodeResult& node : nodes) {
     if (!node.potential.value) continue;
-    const Number& potential = node.potential.value->number;
-    if (!low || potential < *low) low = potential;
-    if (!high || potential > *high) high = potential;
+    const std::optional<Number> potential = substitute(node.potential.value->number, symbols);
+    if (!potential || potential->is_symbolic()) continue;
+    if (!low || *potential < *low) low = potential;
+    if (!high || *potential > *high) high = potential;
   }
   if (!low) return Undetermined::floating;
   return Voltage{*high - *low};
@@ -51,11 +56,12 @@ Reading widest(const std::vector<NodeResult>& nodes) {
 
 }  // namespace
 
-std::vector<Caution> cautions_of(const CaseTrace& result) {
-  Worst power(CautionKind::part_power, quarter_watt());
-  Worst voltage(CautionKind::high_voltage, Number(kHighVolts));
-  Worst current(CautionKind::battery_current, Number(kHighAmperes));
-  Worst shorted(CautionKind::short_circuit, Number(0));
+std::vector<Caution> cautions_of(const Problem& problem, const CaseTrace& result) {
+  const std::vector<SymbolValue> symbols = given_values(problem);
+  Worst power(CautionKind::part_power, quarter_watt(), symbols);
+  Worst voltage(CautionKind::high_voltage, Number(kHighVolts), symbols);
+  Worst current(CautionKind::battery_current, Number(kHighAmperes), symbols);
+  Worst shorted(CautionKind::short_circuit, Number(0), symbols);
   for (const BranchResult& branch : result.branches) {
     voltage.see(branch.part, branch.voltage);
     const ElementKind kind = result.main.start.kind(branch.part);
@@ -67,7 +73,7 @@ std::vector<Caution> cautions_of(const CaseTrace& result) {
         end.representative(end.from(branch.part)) == end.representative(end.to(branch.part));
     if (ends_meet) shorted.see(branch.part, branch.current);
   }
-  voltage.see(PartId{}, widest(result.nodes));
+  voltage.see(PartId{}, widest(result.nodes, symbols));
   std::vector<Caution> cautions;
   for (const Worst* one : {&power, &voltage, &current, &shorted}) one->add_to(cautions);
   return cautions;

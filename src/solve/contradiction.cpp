@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "solve/conditions.h"
 #include "solve/ideal_currents.h"
 
 namespace ohmfold {
@@ -79,6 +80,7 @@ class LoopSearch {
     std::sort(found.points.begin(), found.points.end());
     found.points.erase(std::unique(found.points.begin(), found.points.end()), found.points.end());
     found.remainder.number = abs(remainder);
+    found.agree = sign_condition(remainder);
     return found;
   }
 

@@ -10,6 +10,7 @@
 #include "ohmfold/symbolic.h"
 #include "solve/answers.h"
 #include "solve/cautions.h"
+#include "solve/conditions.h"
 #include "solve/contradiction.h"
 #include "solve/drive.h"
 #include "solve/large.h"
@@ -101,7 +102,8 @@ class CaseSolver {
       const PointPotentials points = fill_in_results(problem_, flow, result_);
       answer(problem_, setting_, options_, &points, result_);
       if (scrutiny_ == Scrutiny::none) return;
-      result_.cautions = cautions_of(result_);
+      find_conditions();
+      result_.cautions = cautions_of(problem_, result_);
       result_.checks = check_case(problem_, result_);
     } else {
       answer(problem_, setting_, options_, nullptr, result_);
@@ -157,6 +159,17 @@ class CaseSolver {
       longest = std::max(longest, result_.main.end.resistance(part).bits());
     }
     return longest <= options_.most_bits / std::max<std::size_t>(1, problem_.parts.size());
+  }
+
+  void find_conditions() {
+    if (result_.main.stop != Stop::bridge) return;
+    for (const PartId part : result_.main.left) {
+      if (part.index >= result_.branches.size()) continue;
+      const Reading& current = result_.branches[part.index].current;
+      if (!current.value) continue;
+      auto condition = sign_condition(current.value->number);
+      if (condition) result_.conditions.push_back({part, std::move(*condition)});
+    }
   }
 
   void demand_that_checks_hold() const {

@@ -4,10 +4,22 @@
 #include <algorithm>
 
 #include "ohmfold/decimal.h"
+#include "ohmfold/symbolic.h"
 
 namespace ohmfold::views {
 
+namespace {
+
+/// A value with symbols of more bits is longer than anything that is shown.
+constexpr std::size_t kMostWrittenBits = 100 * kMostShownLetters;
+
+}  // namespace
+
+// With symbols, signs and letters count like digits.
 std::size_t digit_estimate(const Number& number) {
+  // Only what may be shown is worth writing to see how long it is.
+  const bool is_written = number.is_symbolic() && number.bits() <= kMostWrittenBits;
+  if (is_written) return one_line(number, Letters::ascii).size();
   // log10(2) = 0.30103, rounded up.
   return number.bits() * 30'103 / 100'000 + 2;
 }
@@ -23,6 +35,7 @@ std::size_t counted_digits(const Number& number) {
 }  // namespace
 
 std::string digits_text(const Number& number) {
+  if (number.is_symbolic()) return count_text(count_terms(number)) + " terms";
   constexpr std::size_t kMostCounted = 1'000;
   std::size_t digits = digit_estimate(number);
   if (digits <= kMostCounted) return count_text(counted_digits(number)) + " digits";
@@ -33,6 +46,7 @@ std::string digits_text(const Number& number) {
 }
 
 bool is_too_long_to_show(const Number& number) {
+  if (number.is_symbolic()) return digit_estimate(number) > kMostShownLetters;
   if (digit_estimate(number) <= kMostShownDigits) return false;
   if (digit_estimate(number) > kMostShownDigits + 4) return true;
   return counted_digits(number) > kMostShownDigits;
@@ -46,6 +60,7 @@ std::string count_text(std::size_t count) {
 
 Beside decimal_beside(const Quantity& quantity, int figures) {
   const Number& number = quantity.number;
+  if (number.is_symbolic()) return Beside::nothing;
   if (is_too_long_to_show(number)) return Beside::rounded;
   const bool ends = terminating_decimal(number, figures).has_value();
   if (number.is_integer() && abs(number) < Number(1000)) {

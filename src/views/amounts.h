@@ -9,13 +9,16 @@ namespace ohmfold::views {
 
 /// Exact values of more decimal digits than this are described, not written, where people read.
 inline constexpr std::size_t kMostShownDigits = 40;
+/// With symbols, the whole expression may have so many letters and signs.
+inline constexpr std::size_t kMostShownLetters = 240;
 /// … and where programs read.
 inline constexpr std::size_t kMostWrittenDigits = 100'000;
 
 /// Decimal digits of numerator and denominator together, or up to two more. Constant cost.
 [[nodiscard]] std::size_t digit_estimate(const Number& number);
 
-/// "86 digits", or "about 21,100 digits" where counting them would take long.
+/// "86 digits", or "about 21,100 digits" where counting them would take long; "85 terms" of a
+/// number with symbols.
 [[nodiscard]] std::string digits_text(const Number& number);
 
 [[nodiscard]] bool is_too_long_to_show(const Number& number);

@@ -3,6 +3,7 @@
 
 #include "views/amounts.h"
 #include "views/chapter.h"
+#include "views/conditions.h"
 #include "views/plan.h"
 #include "views/questions.h"
 #include "views/reduction_chapter.h"
@@ -84,6 +85,13 @@ Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& 
     words.add(difference(scene, trace, *between));
   }
   words.add(say(" = ", scene.value(*answer.value.value), "."));
+  if (answer.value.value->number.is_symbolic()) {
+    const auto with = with_values(scene.problem, answer.value);
+    if (with) words.add(say(" With ", given_symbols(scene.problem), ": ", scene.value(*with), "."));
+  }
+  if (answer.condition) {
+    words.add(say(" It is ", condition_words(scene.problem, *answer.condition), "."));
+  }
   if (answer.value.value->number.is_negative()) {
     words.add(std::visit(SignReader(scene.problem), answer.question));
   }

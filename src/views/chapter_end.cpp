@@ -1,5 +1,6 @@
 // What may end a case: cautions, or a contradiction in place of everything else.
 #include "views/chapter.h"
+#include "views/conditions.h"
 #include "views/unknown_words.h"
 
 namespace ohmfold::views {
@@ -18,6 +19,9 @@ void add_cautions(const Scene& scene, const CaseTrace& trace, Document& document
 void add_contradiction(const Scene& scene, const CaseTrace& trace, Document& document) {
   document.paragraph(sentence(contradiction_words(scene.words, scene.problem, trace)));
   if (trace.contradiction->kind == ContradictionKind::unknown_not_found) return;
+  if (trace.contradiction->agree) {
+    document.paragraph(agreement_words(scene.problem, *trace.contradiction->agree));
+  }
   document.paragraph(say(
       "The voltages round a closed loop must sum to zero, so no currents and voltages fit this "
       "case: as ideal parts these contradict one another. In reality a very large current would "

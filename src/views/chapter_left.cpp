@@ -1,4 +1,5 @@
 // What a reduction came to: one resistance, a short circuit, or nothing.
+#include "ohmfold/symbolic.h"
 #include "views/amounts.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
@@ -44,7 +45,7 @@ Words extremes(const Scene& scene) {
   if (values.empty()) return {};
   Number series(0), conductance(0);
   for (const Quantity& value : values) {
-    if (is_too_long_to_show(value.number)) return {};
+    if (is_too_long_to_show(value.number) || symbols_of(value.number).size() > 1) return {};
     series += value.number;
     conductance += Number(1) / value.number;
   }

@@ -4,10 +4,15 @@
 
 #include "views/amounts.h"
 #include "views/chapter.h"
+#include "views/conditions.h"
+#include "views/lettering.h"
 
 namespace ohmfold::views {
 
 namespace {
+
+/// The longest value with symbols that a table shows.
+constexpr std::size_t kMostInCell = 36;
 
 class Results {
  public:
@@ -24,13 +29,34 @@ class Results {
       document_.paragraph(
           say("Where a table shows only a rounded value, the exact one stands in the working."));
     }
+    add_parts_with_values();
     for (const Undetermined why : reasons_) {
       document_.paragraph(say("Not determined: ", why_undetermined(why), "."));
     }
   }
 
  private:
+  /// Two narrow tables: values with symbols are wide.
+  void add_symbolic_parts() {
+    Table voltages, currents;
+    voltages.columns = {
+        {say("Part"), Align::left}, {say("R"), Align::left}, {say("V"), Align::left}};
+    currents.columns = {
+        {say("Part"), Align::left}, {say("I"), Align::left}, {say("P"), Align::left}};
+    for (const BranchResult& branch : trace_.branches) {
+      const Words name = say(scene_.problem.part(branch.part).name);
+      voltages.rows.push_back({name, resistance(branch.part), cell(branch.voltage)});
+      currents.rows.push_back({name, cell(branch.current), cell(branch.power)});
+    }
+    document_.table(std::move(voltages));
+    document_.table(std::move(currents));
+  }
+
   void add_parts() {
+    if (has_symbolic_values(scene_.problem) && trace_.branches.size() <= kMostEntries) {
+      add_symbolic_parts();
+      return;
+    }
     Table table;
     table.columns = {{say("Part"), Align::left},
                      {say("R"), Align::left},
@@ -53,6 +79,27 @@ class Results {
     }
   }
 
+  /// The same table with the values of the symbols put in, where the file gives all of them.
+  void add_parts_with_values() {
+    if (!has_symbolic_values(scene_.problem)) return;
+    Table table;
+    table.columns = {{say("Part"), Align::left},
+                     {say("V"), Align::left},
+                     {say("I"), Align::left},
+                     {say("P"), Align::left}};
+    for (const BranchResult& branch : trace_.branches) {
+      const auto voltage = with_values(scene_.problem, branch.voltage);
+      const auto current = with_values(scene_.problem, branch.current);
+      const auto power = with_values(scene_.problem, branch.power);
+      if (!voltage || !current || !power) return;
+      table.rows.push_back({say(scene_.problem.part(branch.part).name), cell(*voltage),
+                            cell(*current), cell(*power)});
+    }
+    if (table.rows.size() > kMostEntries) return;
+    document_.paragraph(say("With ", given_symbols(scene_.problem), ":"));
+    document_.table(std::move(table));
+  }
+
   void add_points() {
     Table table;
     table.columns = {{say("Point"), Align::left}, {say("Potential"), Align::left}};
@@ -73,6 +120,11 @@ class Results {
       return say("not determined");
     }
     const Quantity& quantity = *reading.value;
+    if (quantity.number.is_symbolic()) {
+      const Amount amount = scene_.amount(quantity, Form::exact);
+      const bool fits = display_width(amount_text(amount, Letters::unicode)) <= kMostInCell;
+      return fits ? say(amount) : say("see the working");
+    }
     if (is_short(scene_.amount(quantity, Form::exact))) return scene_.value(quantity);
     any_rounded_ = any_rounded_ || decimal_beside(quantity, scene_.figures) != Beside::equal;
     return scene_.brief(quantity);

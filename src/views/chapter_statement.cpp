@@ -3,6 +3,7 @@
 
 #include "views/amounts.h"
 #include "views/chapter.h"
+#include "views/conditions.h"
 #include "views/questions.h"
 
 namespace ohmfold::views {
@@ -68,6 +69,7 @@ void add_given(const Problem& problem, int figures, Document& document) {
     }
   }
   document.table(std::move(table));
+  add_symbols(problem, document);
   add_known(problem, figures, document);
   if (selection.left_out() > 0) {
     document.paragraph(say("Of ", count_text(selection.count), " parts, ",
@@ -214,6 +216,7 @@ void add_statement(const Trace& trace, int figures, Document& document) {
       1, say(problem.title.empty() ? std::string("A network of resistors") : problem.title));
   for (const std::string& text : problem.texts) document.paragraph(say(text));
   add_given(problem, figures, document);
+  if (trace.values_put_in_first) document.paragraph(put_in_first_words());
   add_case_list(problem, document);
   if (trace.cases.empty()) return;
   add_asked(Scene(problem, trace.cases.front().main, figures), document);

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "views/amounts.h"
+
 namespace ohmfold::views {
 
 namespace {
@@ -11,9 +13,23 @@ const BranchResult* branch(const CaseTrace& trace, PartId part) {
   return part.index < trace.branches.size() ? &trace.branches[part.index] : nullptr;
 }
 
+/// Is there room for a sum of these values, where some have symbols?
+bool fits(const Scene& scene, const std::vector<Quantity>& values) {
+  constexpr std::size_t kMostLetters = 68;
+  std::size_t letters = 0;
+  bool symbols = false;
+  for (const Quantity& value : values) {
+    if (is_too_long_to_show(value.number)) return false;
+    symbols = symbols || value.number.is_symbolic();
+    letters += amount_text(scene.amount(value, Form::exact), Letters::ascii).size() + 3;
+  }
+  return !symbols || letters <= kMostLetters;
+}
+
 /// "left = right", each a sum; the entries from `split` on stand on the right.
 std::optional<Equation> balance(const Scene& scene, const std::vector<Quantity>& values,
                                 std::size_t split, Words note) {
+  if (!fits(scene, values)) return std::nullopt;
   std::vector<Expression> left = scene.put_in(values);
   std::vector<Expression> right(left.begin() + static_cast<std::ptrdiff_t>(split), left.end());
   left.resize(split);
@@ -47,7 +63,7 @@ std::optional<Equation> current_sum(const Scene& scene, const CaseTrace& trace, 
     if (!result->current.value) return std::nullopt;
     const Number& number = result->current.value->number;
     if (number.is_zero()) continue;
-    const bool leaves = (start.from(part) == point) == number.is_positive();
+    const bool leaves = (start.from(part) == point) != number.is_negative();
     (leaves ? out : in).emplace_back(abs(number), Unit::ampere);
   }
   if (in.size() + out.size() < 3) return std::nullopt;
@@ -77,6 +93,7 @@ std::optional<Equation> loop_sum(const Scene& scene, const CaseTrace& trace,
     const BranchResult* result = branch(trace, part);
     if (result == nullptr || !result->voltage.value || !ends_on(part, at)) return std::nullopt;
     const bool rises = (start.from(part) == at) == is_source(start.kind(part));
+    if (is_too_long_to_show(result->voltage.value->number)) return std::nullopt;
     const Number gain = rises ? result->voltage.value->number : -result->voltage.value->number;
     at = start.across(part, at);
     total += gain;
@@ -84,7 +101,7 @@ std::optional<Equation> loop_sum(const Scene& scene, const CaseTrace& trace,
     sizes.emplace_back(abs(gain), Unit::volt);
     falls.push_back(gain.is_negative());
   }
-  if (!total.is_zero() || sizes.size() < 3) return std::nullopt;
+  if (!total.is_zero() || sizes.size() < 3 || !fits(scene, sizes)) return std::nullopt;
   std::vector<Expression> terms = scene.put_in(sizes);
   for (std::size_t i = 0; i < terms.size(); ++i) {
     if (falls[i]) terms[i] = negative(std::move(terms[i]));
@@ -102,7 +119,7 @@ std::optional<Equation> power_sum(const Scene& scene, const CaseTrace& trace) {
     const Number& number = result.power.value->number;
     if (number.is_zero()) continue;
     const bool gives =
-        scene.reduction.start.kind(result.part) == ElementKind::battery && number.is_positive();
+        scene.reduction.start.kind(result.part) == ElementKind::battery && !number.is_negative();
     (gives ? delivered : taken).emplace_back(abs(number), Unit::watt);
   }
   return balance(scene, std::move(delivered), taken, {});

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "ohmfold/symbolic.h"
 #include "views/amounts.h"
 
 namespace ohmfold::views {
@@ -42,7 +43,9 @@ class Writer {
 
   std::string operator()(const Symbol& symbol) const { return symbol_text(symbol); }
   std::string operator()(const Amount& amount) const { return amount_text(amount, letters_); }
-  std::string operator()(const Count& count) const { return count.number.to_string(); }
+  std::string operator()(const Count& count) const {
+    return bracketed_line(count.number, letters_);
+  }
   std::string operator()(const Ellipsis&) const { return "…"; }
 
   std::string operator()(const Negative& negative) const {
@@ -101,7 +104,8 @@ class Writer {
   std::string part_of_quotient(const Expression& part, bool tight) const {
     const std::string text = write(part);
     const bool amount = std::holds_alternative<Amount>(part.node);
-    const bool split = amount && (tight || text.find('/') != std::string::npos);
+    const bool symbols = amount && std::get<Amount>(part.node).quantity.number.is_symbolic();
+    const bool split = amount && (tight || symbols || text.find('/') != std::string::npos);
     return bracketed(text, split || bond(part) != Bond::atom || is_signed(text));
   }
 

@@ -1,7 +1,9 @@
 // The trace as JSON, version 1 of "ohmfold-trace" (docs/trace.md).
 #include "ohmfold/render.h"
+#include "views/conditions.h"
 #include "views/json_items.h"
 #include "views/json_unknown.h"
+#include "views/json_values.h"
 
 namespace ohmfold {
 
@@ -16,7 +18,10 @@ class TraceWriter {
 
   std::string write(const Trace& trace) {
     text_ = "{\n  \"format\": \"ohmfold-trace\",\n  \"version\": 1,\n  \"title\": " +
-            dumped(problem_.title) + ",\n  \"cases\": [";
+            dumped(problem_.title);
+    if (!problem_.symbols.empty()) text_ += ",\n  \"symbols\": " + dumped(symbols());
+    if (trace.values_put_in_first) text_ += ",\n  \"values_put_in_first\": true";
+    text_ += ",\n  \"cases\": [";
     for (std::size_t i = 0; i < trace.cases.size(); ++i) {
       text_ += i == 0 ? "\n    {" : ",\n    {";
       is_first_ = true;
@@ -28,10 +33,27 @@ class TraceWriter {
   }
 
  private:
+  [[nodiscard]] Json symbols() const {
+    Json list = Json::array();
+    for (const SymbolMeaning& symbol : problem_.symbols) {
+      Json one;
+      one["name"] = symbol.name;
+      one["unit"] = ohmfold::symbol(symbol.unit, Letters::ascii);
+      if (symbol.value) {
+        one["value"] = json_value(problem_, Quantity(*symbol.value, symbol.unit), figures_);
+      }
+      list.push_back(std::move(one));
+    }
+    return list;
+  }
+
   void write_case(const CaseTrace& trace) {
     const JsonItems items(problem_, trace, figures_);
     put("name", trace.name);
     put("kind", kind_word(trace.kind));
+    if (trace.beyond_budget) {
+      put("beyond_budget", plain_text(beyond_budget_words(*trace.beyond_budget)));
+    }
     if (trace.contradiction) put("contradiction", items.contradiction(*trace.contradiction));
     put("complete", trace.complete);
     if (trace.unknown) put("unknown", json_unknown(problem_, *trace.unknown, figures_));
@@ -43,6 +65,10 @@ class TraceWriter {
     list("branches", trace.branches, [&](const BranchResult& item) { return items.branch(item); });
     list("nodes", trace.nodes, [&](const NodeResult& item) { return items.node(item); });
     list("answers", trace.answers, [&](const Answer& item) { return items.answer(item); });
+    if (!trace.conditions.empty()) {
+      list("conditions", trace.conditions,
+           [&](const CurrentCondition& item) { return items.condition(item); });
+    }
     list("checks", trace.checks, [&](const Check& item) { return items.check(item); });
     list("cautions", trace.cautions, [&](const Caution& item) { return items.caution(item); });
   }

@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "views/conditions.h"
 #include "views/json_unknown.h"
 #include "views/lettering.h"
 #include "views/reduction_chapter.h"
@@ -58,9 +59,9 @@ Json JsonItems::made_value(const Scene& scene, PartId made) const {
   const Network& end = scene.reduction.end;
   const bool known = end.knows_resistance(made);
   if (known && (trace_.complete || end.resistance(made).bits() <= kMostStepBits)) {
-    return json_value(scene.resistance(made), figures_);
+    return json_value(problem_, scene.resistance(made), figures_);
   }
-  return json_value(Reading(Undetermined::too_long), figures_);
+  return json_value(problem_, Reading(Undetermined::too_long), figures_);
 }
 
 Json JsonItems::equivalent() const {
@@ -68,7 +69,7 @@ Json JsonItems::equivalent() const {
   const auto [first, second] = terminals(trace_.main);
   Json result;
   result["between"] = points(std::array{first, second});
-  result["value"] = json_value(*trace_.equivalent, figures_);
+  result["value"] = json_value(problem_, *trace_.equivalent, figures_);
   return result;
 }
 
@@ -79,7 +80,7 @@ Json JsonItems::returned(const Return& item) const {
   result["rule"] = law_word(item.law);
   result["of"] = item.point.exists() ? problem_.point(item.point) : scene_.names.of(item.part);
   result["quantity"] = subject_word(item.subject);
-  result["value"] = json_value(item.value, figures_);
+  result["value"] = json_value(problem_, item.value, figures_);
   result["from"] = part_list(scene_.names, item.from);
   result["reason"] = plain_text(scene_.words.reason(item));
   return result;
@@ -92,25 +93,26 @@ Json JsonItems::branch(const BranchResult& branch) const {
   result["kind"] = keyword(part.kind);
   result["from"] = problem_.point(part.from);
   result["to"] = problem_.point(part.to);
-  result["current"] = json_value(branch.current, figures_);
-  result["voltage"] = json_value(branch.voltage, figures_);
-  result["power"] = json_value(branch.power, figures_);
+  result["current"] = json_value(problem_, branch.current, figures_);
+  result["voltage"] = json_value(problem_, branch.voltage, figures_);
+  result["power"] = json_value(problem_, branch.power, figures_);
   return result;
 }
 
 Json JsonItems::node(const NodeResult& node) const {
   Json result;
   result["name"] = problem_.point(node.point);
-  result["potential"] = json_value(node.potential, figures_);
+  result["potential"] = json_value(problem_, node.potential, figures_);
   return result;
 }
 
 Json JsonItems::answer(const Answer& answer) const {
   Json result;
   result["find"] = to_string(answer.question, problem_);
-  result["value"] = answer.irrational ? json_surd(*answer.irrational,
+  result["value"] = answer.irrational ? json_surd(problem_, *answer.irrational,
                                                   unit_of(answer.question, problem_), figures_)
-                                      : json_value(answer.value, figures_);
+                                      : json_value(problem_, answer.value, figures_);
+  if (answer.condition) result["condition"] = condition(*answer.condition);
   if (!answer.shown_by) return result;
   const Scene further(problem_, trace_.further.at(*answer.shown_by), figures_);
   const StepLog& steps = further.reduction.steps;
@@ -138,12 +140,28 @@ Json JsonItems::caution(const Caution& caution) const {
   return plain_text(scene_.words.caution(caution));
 }
 
+Json JsonItems::condition(const SignCondition& found) const {
+  Json result;
+  result["decides"] = found.decides.to_string();
+  result["zeros"] = Json::array();
+  for (const Number& zero : found.zeros) result["zeros"].push_back(zero.to_string());
+  result["sentence"] = plain_text(condition_words(problem_, found));
+  return result;
+}
+
+Json JsonItems::condition(const CurrentCondition& found) const {
+  Json result = condition(found.condition);
+  result["current"] = scene_.names.of(found.part);
+  return result;
+}
+
 Json JsonItems::contradiction(const Contradiction& found) const {
   Json result;
   result["parts"] = part_list(scene_.names, found.loop);
   result["points"] = points(found.points);
-  result["remainder"] = json_value(Quantity(found.remainder), figures_);
+  result["remainder"] = json_value(problem_, Quantity(found.remainder), figures_);
   result["sentence"] = plain_text(sentence(contradiction_words(scene_.words, problem_, trace_)));
+  if (found.agree) result["agree"] = condition(*found.agree);
   return result;
 }
 

@@ -21,6 +21,8 @@ class JsonItems {
   [[nodiscard]] Json answer(const Answer& answer) const;
   [[nodiscard]] Json check(const Check& check) const;
   [[nodiscard]] Json caution(const Caution& caution) const;
+  [[nodiscard]] Json condition(const SignCondition& found) const;
+  [[nodiscard]] Json condition(const CurrentCondition& found) const;
   [[nodiscard]] Json contradiction(const Contradiction& found) const;
 
  private:

@@ -58,7 +58,8 @@ Json equation_item(const Problem& problem, const UnknownSolution& solution,
   Json item;
   item["given"] = to_string(given.question, problem);
   if (given.held_in) item["case"] = solution.forms.at(equation.form_in).name;
-  item["value"] = json_value(Quantity(given.value, unit_of(given.question, problem)), figures);
+  item["value"] =
+      json_value(problem, Quantity(given.value, unit_of(given.question, problem)), figures);
   if (!equation.form.value) return item;
   item["form"] = number_text(equation.form.value->number);
   item["zero"] = number_text(equation.collected);
@@ -70,8 +71,8 @@ Json root_item(const Problem& problem, const UnknownSolution& solution, const Un
   Json item;
   item["values"] = Json::array();
   for (std::size_t k = 0; k < root.values.size(); ++k) {
-    item["values"].push_back(
-        json_surd(root.values[k], unit_of(ValueOf{solution.unknowns[k]}, problem), figures));
+    item["values"].push_back(json_surd(problem, root.values[k],
+                                       unit_of(ValueOf{solution.unknowns[k]}, problem), figures));
   }
   item["fate"] = fate_word(root.fate);
   return item;
@@ -79,8 +80,8 @@ Json root_item(const Problem& problem, const UnknownSolution& solution, const Un
 
 }  // namespace
 
-Json json_surd(const Surd& value, Unit unit, int figures) {
-  if (value.is_rational()) return json_value(Quantity(value.rational(), unit), figures);
+Json json_surd(const Problem& problem, const Surd& value, Unit unit, int figures) {
+  if (value.is_rational()) return json_value(problem, Quantity(value.rational(), unit), figures);
   Json item;
   item["exact"] = nullptr;
   item["irrational"]["rational"] = number_text(value.rational());

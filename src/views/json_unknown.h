@@ -11,6 +11,6 @@ namespace ohmfold::views {
 
 /// A rational as json_value() writes it; p + q √d as {"exact": null, "irrational": {"rational":
 /// "p", "factor": "q", "radicand": "d"}, "unit": "ohm", "rounded": "6.37"}.
-[[nodiscard]] Json json_surd(const Surd& value, Unit unit, int figures);
+[[nodiscard]] Json json_surd(const Problem& problem, const Surd& value, Unit unit, int figures);
 
 }  // namespace ohmfold::views

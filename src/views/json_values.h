@@ -11,9 +11,9 @@ namespace ohmfold::views {
 using Json = nlohmann::ordered_json;
 
 /// {"exact": "18/5", "unit": "ohm", "rounded": "3.60"}
-[[nodiscard]] Json json_value(const Quantity& quantity, int figures);
+[[nodiscard]] Json json_value(const Problem& problem, const Quantity& quantity, int figures);
 
 /// The same, or {"exact": null, "why": "…"} where there is no value.
-[[nodiscard]] Json json_value(const Reading& reading, int figures);
+[[nodiscard]] Json json_value(const Problem& problem, const Reading& reading, int figures);
 
 }  // namespace ohmfold::views

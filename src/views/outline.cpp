@@ -5,6 +5,7 @@
 
 #include "views/amounts.h"
 #include "views/chapter.h"
+#include "views/conditions.h"
 
 namespace ohmfold::views {
 
@@ -28,7 +29,7 @@ bool is_short(const Amount& amount) {
 
 Words Scene::brief(const Quantity& quantity) const {
   const Amount compact = amount(quantity, Form::compact);
-  if (is_short(compact)) return say(compact);
+  if (quantity.number.is_symbolic() || is_short(compact)) return say(compact);
   const bool equal = decimal_beside(quantity, figures) == Beside::equal;
   return say(equal ? "" : "≈\u00A0", amount(quantity, Form::decimal));
 }
@@ -63,6 +64,10 @@ Document outline(const Trace& trace, int figures) {
     const bool is_new = i == 0 || trace.cases[i - 1].unknown != one.unknown;
     if (one.unknown && is_new) add_unknown(problem, one, figures, document);
     add_case_heading(problem, one, i, document);
+    if (one.beyond_budget) {
+      document.paragraph(beyond_budget_words(*one.beyond_budget));
+      continue;
+    }
     if (one.contradiction) {
       add_contradiction(scene, one, document);
       continue;
@@ -80,6 +85,7 @@ Document outline(const Trace& trace, int figures) {
     add_way_back(scene, one, document);
     add_results(scene, one, document);
     add_answers(scene, one, document);
+    add_conditions(scene, one, document);
     add_checks(scene, one, document);
     add_cautions(scene, one, document);
   }

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "ohmfold/error.h"
+#include "views/amounts.h"
 #include "views/cut_signs.h"
 
 namespace ohmfold::views {
@@ -292,7 +293,9 @@ std::optional<ReturnLines::Derivation> ReturnLines::cut(const Return& item) cons
     for (std::size_t i = 0; i < others.size(); ++i) {
       if ((*subtracted)[i] != minus) continue;
       const auto value = known(Subject::current, others[i].index);
-      if (!value) return std::nullopt;
+      if (!value || (value->number.is_symbolic() && is_too_long_to_show(value->number))) {
+        return std::nullopt;
+      }
       total = minus ? total - value->number : total + value->number;
       put(symbols, scene_.symbols.current(others[i]), minus);
       put(values, scene_.put_in(*value), minus);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "ohmfold/symbolic.h"
 #include "views/amounts.h"
 
 namespace ohmfold::views {
@@ -30,14 +31,28 @@ Expression listed_sum(const Scene& scene, const Step& step) {
   return sum(std::move(terms));
 }
 
+/// The largest value, or the smallest; nothing where that depends on symbols.
+const Quantity* extreme(const std::vector<Quantity>& values, bool largest) {
+  const auto is_extreme = [&](const Quantity& one) {
+    return std::all_of(values.begin(), values.end(), [&](const Quantity& other) {
+      return largest ? one.number >= other.number : one.number <= other.number;
+    });
+  };
+  const auto at = std::find_if(values.begin(), values.end(), is_extreme);
+  return at == values.end() ? nullptr : &*at;
+}
+
 Words size_check(const Scene& scene, const Step& step, const std::vector<Quantity>& values) {
   const bool series = step.formula == Formula::sum;
-  const auto [least, most] =
-      std::minmax_element(values.begin(), values.end(),
-                          [](const Quantity& a, const Quantity& b) { return a.number < b.number; });
-  const Quantity& bound = series ? *most : *least;
+  const Quantity* found = values.size() <= kMostTerms || !values.front().number.is_symbolic()
+                              ? extreme(values, series)
+                              : nullptr;
+  if (found == nullptr) return {};
+  const Quantity& bound = *found;
   const bool two = values.size() == 2;
-  if (*least == *most) {
+  const bool alike = std::all_of(values.begin(), values.end(),
+                                 [&](const Quantity& value) { return value == bound; });
+  if (alike) {
     return say(series ? "more than each, " : "less than each, ", scene.brief(bound));
   }
   return say(series ? "more than the larg" : "less than the small", two ? "er, " : "est, ",
@@ -85,9 +100,8 @@ std::vector<Equation> parallel_lines(const Scene& scene, const Step& step,
   first.links.push_back({Relation::equal, sum(std::move(numbers))});
   const auto common = over_common(values);
   if (common) first.links.push_back({Relation::equal, *common});
-  const Expression lowest =
-      quotient({Count{Number::quotient(made.number.denominator(), 1)}},
-               {Amount{{Number::quotient(made.number.numerator(), 1), Unit::ohm}, Form::exact}});
+  const Expression lowest = quotient({Count{denominator_of(made.number)}},
+                                     {Amount{{numerator_of(made.number), Unit::ohm}, Form::exact}});
   const bool same =
       common && formula_text(*common, Letters::ascii) == formula_text(lowest, Letters::ascii);
   if (!same && !is_too_long_to_show(made.number)) {

@@ -1,6 +1,7 @@
 // Sentences in typed pieces: putting them together, and writing them on one line.
 #include "views/words.h"
 
+#include "ohmfold/symbolic.h"
 #include "views/amounts.h"
 
 namespace ohmfold::views {
@@ -19,6 +20,14 @@ void replace_all(std::string& text, std::string_view what, std::string_view by) 
   }
 }
 
+/// Where no line may break, unless the text is so long that it has to.
+std::string unbroken(std::string text) {
+  constexpr std::size_t kMostUnbroken = 56;
+  if (text.size() > kMostUnbroken) return text;
+  replace_all(text, " ", kNoBreakSpace);
+  return text;
+}
+
 std::string with_unit(std::string number, Unit unit, Letters letters) {
   number += kNoBreakSpace;
   number += symbol(unit, letters);
@@ -27,6 +36,12 @@ std::string with_unit(std::string number, Unit unit, Letters letters) {
 
 std::string exact_amount(const Quantity& quantity, Letters letters) {
   const Number& number = quantity.number;
+  if (number.is_symbolic()) {
+    const bool shown = !is_too_long_to_show(number);
+    return with_unit(shown ? unbroken(bracketed_line(number, letters))
+                           : "(an expression of " + digits_text(number) + ")",
+                     quantity.unit, letters);
+  }
   if (!is_too_long_to_show(number)) return with_unit(number.to_string(), quantity.unit, letters);
   return std::string("(a ") + (number.is_integer() ? "number" : "fraction") + " of " +
          digits_text(number) + ") " + std::string(symbol(quantity.unit, letters));
@@ -45,6 +60,7 @@ std::string decimal_or_fraction(const Amount& amount, int most_figures, Letters 
 /// Rounded, with a prefix; an exact decimal loses its trailing zeros ("6.00 mA" is "6 mA") and has
 /// no prefix where it reads as well without ("0.75 A").
 std::string decimal_amount(const Amount& amount, Letters letters) {
+  if (amount.quantity.number.is_symbolic()) return exact_amount(amount.quantity, letters);
   const Number size = abs(amount.quantity.number);
   const bool is_exact = decimal_beside(amount.quantity, amount.figures) != Beside::rounded;
   if (is_exact && size < Number(1) && size * Number(10) >= Number(1)) {

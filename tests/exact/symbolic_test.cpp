@@ -104,6 +104,13 @@ TEST(Symbolic, HasPolynomialsAboveAndBelow) {
   EXPECT_EQ(denominator_of(Number(3) / 4), Number(4));
 }
 
+TEST(Symbolic, PolynomialsAreDifferencesOfPositiveSums) {
+  const auto [positive, negative] = positive_and_negative_terms(r() * s() - 8 - r() + s() * s());
+  EXPECT_EQ(positive, r() * s() + s() * s());
+  EXPECT_EQ(negative, r() + 8);
+  EXPECT_EQ(count_terms((r() + 3) / s()), 3U);
+}
+
 TEST(Symbolic, TakesValues) {
   const Number number = (r() + s()) / (r() - 2);
   const std::vector<SymbolValue> one{{"r", Number(4)}};
@@ -139,9 +146,22 @@ TEST(Symbolic, IsWrittenInOneOrderWithFactorsInFront) {
       {(-2 - r()) / 3, "(-r - 2)/3"},
       {(-2 - r()) * r() / 3, "r (-r - 2)/3"},
       {2 / (s() * (r() + 1)), "2/(s (r + 1))"},
+      {3 * power(r() + 2, 2) / power(r() + 3, 3), "3 (r + 2)^2/(r + 3)^3"},
+      {power(r() + 2, 2), "(r + 2)^2"},
+      {power(r() - s(), 2) / (r() + s()), "(r - s)^2/(r + s)"},
+      {r() * power(r() + 2, 2) * power(r() + 1, 3) / 2, "r (r + 2)^2 (r + 1)^3/2"},
+      {1 / power(7 * r() + 15, 2), "1/(7 r + 15)^2"},
+      {(r() + 5) * power(r() + 2, 2) * 6, "6 (r + 5) (r + 2)^2"},
   };
   for (const Case& one : cases) EXPECT_EQ(one.number.to_string(), one.text);
-  EXPECT_EQ(one_line(power(r(), 12) + r() * r(), Letters::unicode), "r² (r¹⁰ + 1)");
+  EXPECT_EQ(one_line(power(r(), 12) + r() * r(), Letters::unicode), "r² (r^10 + 1)");
+  EXPECT_EQ(one_line((2 - r()) / -3 - s() * 2, Letters::unicode), "(r − 6 s − 2)/3");
+  EXPECT_EQ(bracketed_line(r() + 3, Letters::ascii), "(r + 3)");
+  EXPECT_EQ(bracketed_line(r() / 3, Letters::ascii), "1/3 r");
+  EXPECT_EQ(bracketed_line((r() + 3) / 2, Letters::ascii), "(r + 3)/2");
+  EXPECT_EQ(bracketed_line(r() * (r() + 3), Letters::ascii), "r (r + 3)");
+  EXPECT_EQ(exact_text({r() + 3, Unit::ohm}, Letters::unicode), "(r + 3) Ω");
+  EXPECT_EQ(rounded_text({24 / (5 * r()), Unit::ampere}, 3, Letters::ascii), "24/(5 r) A");
   const FractionText text = fraction_text((r() + 6) / (2 * r()), Letters::unicode);
   EXPECT_EQ(text.above, "r + 6");
   EXPECT_EQ(text.below, "2 r");

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "language/findings_of.h"
+#include "language/symbol_rows.h"
 
 namespace ohmfold {
 namespace {
@@ -118,7 +119,7 @@ const std::vector<Row>& rows() {
        "    resistor R2 = 4/0 ohm from T to G\n"
        "                  ^~~\n"},
       {symbol_in_value, kGood + "resistor R2 = r/3 from T to G\n",
-       "a.circuit:3:15: error: 'r/3' is not a number, and symbols are not part of this version; "
+       "a.circuit:3:15: error: 'r/3' is neither a number nor a declared symbol; "
        "write a number and a unit\n"
        "    resistor R2 = r/3 from T to G\n"
        "                  ^~~\n"},
@@ -253,6 +254,15 @@ TEST(FileFindings, HaveNoPlace) {
   EXPECT_EQ(render(finding, source), "lost.circuit: warning: and 17 more");
 }
 
+TEST(SymbolFindings, AreShownToTheLastCharacter) {
+  for (const SymbolRow& row : symbol_rows()) {
+    const SourceText source = circuit_text(kGood + row.input);
+    std::string text;
+    for (const Diagnostic& found : read_circuit(source).diagnostics) text += render(found, source);
+    EXPECT_EQ(text, row.expected);
+  }
+}
+
 TEST(Findings, ShowEveryKindInATest) {
   std::set<DiagnosticKind> shown{unreadable_file, file_too_large, more_findings};
   for (const Row& row : rows()) {
@@ -263,6 +273,7 @@ TEST(Findings, ShowEveryKindInATest) {
     });
     EXPECT_TRUE(is_there) << row.expected;
   }
+  for (const SymbolRow& row : symbol_rows()) shown.insert(row.kind);
   for (const Row& row : other_rows()) shown.insert(row.kind);
   for (const FindingRow& row : unknown_rows()) shown.insert(row.kind);
   for (std::size_t i = 0; i < kDiagnosticKinds; ++i) {

@@ -94,7 +94,7 @@ TEST(ReadExpression, SaysWhatIsWrong) {
       {"4 * 3", "expected '+', '||' or a bracket, found '*'"},
       {"4 ohm R2:3", "expected '+', '||' or a bracket, found 'R2'"},
       {"R1 + R2",
-       "'R1' is not a number, and symbols are not part of this version; a part and its "
+       "'R1' is neither a number nor a declared symbol; a part and its "
        "value are written R1:4"},
       {"R1:4 + R1:3", "the name 'R1' is already taken; every part needs a name of its own"},
       {"2:4", "'2' is not a name; a name is a letter followed by letters, digits or _"},

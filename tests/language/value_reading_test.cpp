@@ -84,7 +84,7 @@ TEST(Value, IsRefusedWithARemedy) {
       {"4 7", "expected 'from', found '7'"},
       {"-0.001", "a resistance cannot be negative"},
       {"R1",
-       "'R1' is not a number, and symbols are not part of this version; write a number and "
+       "'R1' is neither a number nor a declared symbol; write a number and "
        "a unit"},
       {"1/0.0", "'1/0.0' divides by zero"},
   };

@@ -72,6 +72,52 @@ TEST(Symbols, GoThroughABridge) {
   for (const Check& check : one.checks) EXPECT_TRUE(check.holds);
 }
 
+TEST(Symbols, TellWhereABridgeIsBalanced) {
+  const Trace trace = solve(problem_of({{kE, 0, 1, 6},
+                                        {kR, 1, 2, 1},
+                                        {kR, 1, 3, r()},
+                                        {kR, 2, 0, 2},
+                                        {kR, 3, 0, 4},
+                                        {kR, 2, 3, 5}}));
+  const CaseTrace& one = trace.cases.front();
+  ASSERT_EQ(one.conditions.size(), 1U);
+  EXPECT_EQ(one.conditions.front().part, PartId{5});
+  const SignCondition& condition = one.conditions.front().condition;
+  EXPECT_EQ(condition.decides, r() - 2);
+  EXPECT_EQ(condition.zeros, std::vector<Number>{Number(2)});
+  EXPECT_EQ(condition.signs, (std::vector<Sign>{Sign::negative, Sign::positive}));
+}
+
+TEST(Symbols, LeaveTheEquationWhereThereAreSeveral) {
+  const Number s = Number::symbol("s");
+  const Trace trace = solve(problem_of({{kE, 0, 1, 6},
+                                        {kR, 1, 2, s},
+                                        {kR, 1, 3, r()},
+                                        {kR, 2, 0, 2},
+                                        {kR, 3, 0, 4},
+                                        {kR, 2, 3, 5}}));
+  const CaseTrace& one = trace.cases.front();
+  ASSERT_EQ(one.conditions.size(), 1U);
+  EXPECT_EQ(one.conditions.front().condition.decides, r() - 2 * s);
+  EXPECT_TRUE(one.conditions.front().condition.signs.empty());
+}
+
+TEST(Symbols, TellForWhichValuesBatteriesWouldAgree) {
+  const Number v = Number::symbol("v");
+  const Trace trace = solve(problem_of({{kE, 0, 1, 2 * v}, {kE, 0, 1, 6}, {kR, 1, 0, 1}}));
+  const CaseTrace& one = trace.cases.front();
+  ASSERT_TRUE(one.contradiction);
+  ASSERT_TRUE(one.contradiction->agree);
+  EXPECT_EQ(one.contradiction->agree->zeros, std::vector<Number>{Number(3)});
+}
+
+TEST(Symbols, CautionOnlyWhereAValueIsGiven) {
+  Problem problem = problem_of({{kE, 0, 1, 12}, {kR, 1, 0, r()}});
+  EXPECT_TRUE(solve(problem).cases.front().cautions.empty());
+  problem.symbols.front().value = Number(1);
+  EXPECT_FALSE(solve(problem).cases.front().cautions.empty());
+}
+
 TEST(Symbols, OneOfThemFillsALadderOfFiftyParts) {
   std::vector<Wire> wires{{kE, 0, 1, 10}};
   for (std::uint32_t i = 1; i <= 25; ++i) {

@@ -25,7 +25,8 @@ TEST_P(Golden, PageIsUnchanged) {
 
 INSTANTIATE_TEST_SUITE_P(Problems, Golden,
                          testing::Values("22-joined-middles", "33-night-charger",
-                                         "37-awkward-bridge", "38-signal-box",
+                                         "37-awkward-bridge", "38-signal-box", "40-plant-heater",
+                                         "41-trimmed-scale",
                                          "46-soup-warmer"));
 
 }  // namespace

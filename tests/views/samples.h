@@ -21,7 +21,11 @@ inline Trace trace_of(const SourceText& source) {
   for (const Diagnostic& diagnostic : problem.diagnostics) {
     if (diagnostic.severity == Severity::error) ADD_FAILURE() << render(diagnostic, source);
   }
-  if (!problem) return {std::make_shared<const Problem>(), {}};
+  if (!problem) {
+    Trace nothing;
+    nothing.problem = std::make_shared<const Problem>();
+    return nothing;
+  }
   return solve(*problem.value);
 }
 
