@@ -155,7 +155,7 @@ class CaseMaker {
 
   void add_failure(const Case& setting, const Found& found) {
     CaseTrace result = bare(setting, found);
-    result.contradiction = Contradiction{ContradictionKind::unknown_not_found, {}, {}, {}};
+    result.contradiction.emplace().kind = ContradictionKind::unknown_not_found;
     add(setting, std::move(result));
   }
 

@@ -120,8 +120,9 @@ Words why_not_found(const Problem& problem, const UnknownSolution& solution, int
     case UnknownOutcome::found:
       return {};
     case UnknownOutcome::no_value:
-      if (solution.unknowns.size() == 1) return why_no_root(problem, solution, figures);
-      return say("no positive values of ", names, " fit all that is given");
+      if (solution.equations.size() == 1) return why_no_root(problem, solution, figures);
+      return say("no positive ", solution.unknowns.size() == 1 ? "value of " : "values of ", names,
+                 solution.unknowns.size() == 1 ? " fits" : " fit", " all that is given");
     case UnknownOutcome::any_value:
       return say("what is given holds whatever ", unknown_names(problem, solution.free),
                  solution.free.size() == 1 ? " is" : " are", ", so ",
