@@ -19,7 +19,7 @@ struct Statement {
   bool names_parts;  ///< brings names of parts and points into being
 };
 
-constexpr std::array<Statement, 16> kStatements{{
+constexpr std::array<Statement, 17> kStatements{{
     {"resistor", read_part<PartKind::resistor>, true},
     {"battery", read_part<PartKind::battery>, true},
     {"lamp", read_part<PartKind::lamp>, true},

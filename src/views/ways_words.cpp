@@ -43,6 +43,7 @@ Words first_step(const Scene& scene, const Way& way) {
     case RuleName::dead_end:
     case RuleName::series:
     case RuleName::parallel:
+    case RuleName::batteries:
       break;
   }
   throw InternalError("a way that begins with an ordinary step");
