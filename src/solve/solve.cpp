@@ -95,7 +95,8 @@ class CaseSolver {
     const bool found = drive(flow);
     find_equivalent(found, flow);
     result_.complete = found && within_budget(flow);
-    if (!result_.complete && has_symbolic_values(problem_)) {
+    const bool symbols = scrutiny_ == Scrutiny::none || has_symbolic_values(problem_);
+    if (!result_.complete && symbols) {
       throw BeyondBudget("the values with symbols become too long to be written for every part");
     }
     if (result_.complete) {
