@@ -153,8 +153,10 @@ struct Answer {
   Reading value;
   /// The reduction that shows it, where that is not the main one: index into CaseTrace::further.
   std::optional<std::size_t> shown_by;
-  std::optional<SignCondition> condition;  ///< where its sign depends on symbols
-  std::optional<Surd> irrational;          ///< with Undetermined::irrational: the value
+  /// Where its sign depends on symbols.
+  std::optional<SignCondition> condition = std::nullopt;
+  /// With Undetermined::irrational: the value.
+  std::optional<Surd> irrational = std::nullopt;
 };
 
 enum class CheckLaw : std::uint8_t { step, current, voltage, ohm, power, node_voltage, resistance };
@@ -241,10 +243,10 @@ struct CaseTrace {
 
 struct Trace {
   std::shared_ptr<const Problem> problem;
+  std::vector<CaseTrace> cases;
   /// The values of the symbols were put in at the start, since with symbols the answers would have
   /// become too long; `problem` holds them.
   bool values_put_in_first = false;
-  std::vector<CaseTrace> cases;
 
   [[nodiscard]] bool has_contradiction() const;
   /// Is there a case that was beyond the budget for symbols?

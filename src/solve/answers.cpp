@@ -26,7 +26,7 @@ class Answerer {
       Reading value = std::visit([this](const auto& asked) { return find(asked); }, question);
       std::optional<SignCondition> condition;
       if (value.value) condition = sign_condition(value.value->number);
-      result_.answers.push_back({question, std::move(value), further_, std::move(condition), {}});
+      result_.answers.push_back({question, std::move(value), further_, std::move(condition)});
     }
   }
 
