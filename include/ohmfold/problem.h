@@ -125,7 +125,7 @@ struct Problem {
   [[nodiscard]] const std::string& point(PointId id) const { return points.at(id.index); }
 };
 
-/// Is there a value with a symbol, in a part or in a case?
+/// Is there a value with a symbol of the file, in a part or in a case?
 [[nodiscard]] bool has_symbolic_values(const Problem& problem);
 
 /// The values that the file gives for its symbols.

@@ -336,10 +336,10 @@ struct Share {
 
 struct Trace {
   std::shared_ptr<const Problem> problem;
+  std::vector<CaseTrace> cases;
   /// The values of the symbols were put in at the start, since with symbols the answers would have
   /// become too long; `problem` holds them.
   bool values_put_in_first = false;
-  std::vector<CaseTrace> cases;
 
   [[nodiscard]] bool has_contradiction() const;
   /// Is there a case that was beyond the budget for symbols?

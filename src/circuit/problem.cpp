@@ -32,7 +32,7 @@ std::string_view keyword(PartKind kind) {
 
 bool has_symbolic_values(const Problem& problem) {
   const auto in_part = [](const Part& part) {
-    return part.value.is_symbolic() || part.internal.is_symbolic();
+    return (part.value.is_symbolic() && !part.unknown) || part.internal.is_symbolic();
   };
   const auto in_case = [](const Case& setting) {
     return std::any_of(setting.settings.begin(), setting.settings.end(),

@@ -43,12 +43,11 @@ Polynomial at(const Polynomial& polynomial, std::size_t symbol, const cln::cl_I&
     std::uint16_t power = group.front()->monomial.exponents[symbol];
     for (const Polynomial::Term* term : group) {
       const std::uint16_t next = term->monomial.exponents[symbol];
-      if (next < power)
-        value = value * cln::expt_pos(base, static_cast<unsigned long>(power - next));
+      if (next < power) value = value * cln::expt_pos(base, cln::cl_I(power - next));
       power = next;
       value = value + term->coefficient;
     }
-    if (power > 0) value = value * cln::expt_pos(base, static_cast<unsigned long>(power));
+    if (power > 0) value = value * cln::expt_pos(base, cln::cl_I(power));
     terms.push_back({rest, std::move(value)});
   }
   return Polynomial::of(std::move(terms));

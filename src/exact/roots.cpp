@@ -5,6 +5,7 @@
 #include <cln/rational.h>
 
 #include <algorithm>
+#include <ranges>
 #include <utility>
 
 #include "ohmfold/error.h"
@@ -130,7 +131,7 @@ struct Interval {
 
 Number value_at(const std::vector<Number>& coefficients, const Number& at) {
   Number sum;
-  for (auto one = coefficients.rbegin(); one != coefficients.rend(); ++one) sum = sum * at + *one;
+  for (const Number& one : std::views::reverse(coefficients)) sum = sum * at + one;
   return sum;
 }
 

@@ -145,7 +145,8 @@ class CaseSolver {
     find_equivalent(found, flow);
     result_.complete =
         found && all_values_fit(result_.main, flow, problem_.parts.size(), options_.most_bits);
-    if (!result_.complete && has_symbolic_values(problem_)) {
+    const bool symbols = scrutiny_ == Scrutiny::none || has_symbolic_values(problem_);
+    if (!result_.complete && symbols) {
       throw BeyondBudget("the values with symbols become too long to be written for every part");
     }
     if (result_.complete) {

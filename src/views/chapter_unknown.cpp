@@ -33,13 +33,11 @@ class UnknownChapter {
     const std::string label =
         solution_.forms.empty() || names_cases() ? std::string() : solution_.forms.front().name;
     document_.heading(2, say("Finding ", names, label.empty() ? "" : ": ", label));
-    if (solution_.outcome != UnknownOutcome::too_long) {
-      add_letters(names);
-      for (const CaseTrace& form : solution_.forms) add_combinations(form);
-      add_equations();
-      add_eliminations();
-      add_last();
-    }
+    add_letters(names);
+    for (const CaseTrace& form : solution_.forms) add_combinations(form);
+    add_equations();
+    add_eliminations();
+    add_last();
     add_outcome(trace);
   }
 
@@ -162,7 +160,10 @@ class UnknownChapter {
     const bool quadratic = parts.size() == 3;
     if (quadratic && solution_.roots.empty()) line.note = say("collected: no number solves this");
     add_lines({std::move(line)});
-    if (quadratic && !solution_.roots.empty()) add_lines({quadratic_line(parts, name)});
+    const bool is_short = std::none_of(parts.begin(), parts.end(), is_too_long_to_show);
+    if (quadratic && is_short && !solution_.roots.empty()) {
+      add_lines({quadratic_line(parts, name)});
+    }
   }
 
   /// "3 · R3 = 5"
@@ -253,6 +254,7 @@ class UnknownChapter {
 }  // namespace
 
 void add_unknown(const Problem& problem, const CaseTrace& trace, int figures, Document& document) {
+  if (trace.unknown->outcome == UnknownOutcome::too_long) return;  // told with the case
   UnknownChapter(problem, *trace.unknown, figures, document).run(trace);
 }
 

@@ -73,6 +73,11 @@ Document outline(const Trace& trace, int figures) {
       continue;
     }
     if (one.only_answers) {
+      if (one.root) {
+        document.paragraph(
+            say("With a value that is no fraction the steps are not shown. The "
+                "answers are exact all the same."));
+      }
       add_answers(scene, one, document);
       continue;
     }

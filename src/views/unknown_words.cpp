@@ -74,7 +74,9 @@ Words surd_words(const Surd& value, Unit unit, int figures) {
   }
   const Expression exact = surd_expression(value);
   const Words about = say("≈\u00A0", Amount{near, Form::decimal, figures});
-  if (has_unwritten_amount(exact) || is_too_long_to_show(value.radicand())) return about;
+  if (has_unwritten_amount(exact) || is_too_long_to_show(value.radicand())) {
+    return say("(an irrational number) ", about);
+  }
   return say("(", formula_text(exact, Letters::unicode), ")\u00A0", symbol(unit, Letters::unicode),
              " ", about);
 }

@@ -254,7 +254,8 @@ TEST(SymbolFindings, AreShownToTheLastCharacter) {
   for (const SymbolRow& row : symbol_rows()) {
     const SourceText source = circuit_text(kGood + row.input);
     std::string text;
-    for (const Diagnostic& found : read_circuit(source).diagnostics) text += render(found, source) + "\n";
+    for (const Diagnostic& found : read_circuit(source).diagnostics)
+      text += render(found, source) + "\n";
     EXPECT_EQ(text, row.expected);
   }
 }

@@ -76,7 +76,7 @@ bool has_value(const CaseTrace& solved, std::size_t answer, const Number& value)
 TEST(Unknown, ValueThatWasHiddenComesBack) {
   RandomCircuits random(50'501);
   std::size_t found = 0, open = 0, two = 0;
-  for (std::uint64_t i = 0; i < rounds(600); ++i) {
+  for (std::uint64_t i = 0; i < rounds(900); ++i) {
     SCOPED_TRACE(i);
     Problem problem = random_problem(random);
     const PartId part = random_part(random, problem);
@@ -146,7 +146,7 @@ TEST(Unknown, ValueDependsOnWhatIsGiven) {
     problem.questions = {ValueOf{part}};
     const Trace trace = solve(problem);
     for (const CaseTrace& solved : trace.cases) {
-      if (!solved.answers.empty()) EXPECT_FALSE(has_value(solved, 0, value));
+      EXPECT_TRUE(solved.answers.empty() || !has_value(solved, 0, value));
     }
   }
 }

@@ -94,7 +94,7 @@ TEST(UnknownText, SaysThatABatteryStandsTheOtherWayRound) {
       "battery E = unknown from G to T\nlamp L = 4 ohm from T to G\n"
       "given current through L = -3 A\nfind E\n");
   EXPECT_THAT(text, HasSubstr("The voltage of battery E is −12 V. The minus sign: its terminals "
-                              "are the other way\n    round.\n"));
+                              "are the\n    other way round.\n"));
 }
 
 }  // namespace
