@@ -56,16 +56,13 @@ check_lint() {
 
 fuzz() {
   title "fuzzing, $1 seconds for each target"
-  cmake -G Ninja -S . -B build/fuzz -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_BUILD_TYPE=RelWithDebInfo \
-    -DOHMFOLD_FUZZ=ON -DOHMFOLD_SANITIZE=address,undefined > build/fuzz.log ||
-    { cat build/fuzz.log; return 1; }
-  cmake --build build/fuzz -j "$jobs" --target fuzz
+  cmake --build build/sanitize -j "$jobs" --target fuzz
   for target in number expression circuit pipeline; do
-    mkdir -p "build/fuzz/found/$target"
-    "build/fuzz/tests/fuzz/fuzz_$target" -max_total_time="$1" -timeout=20 -rss_limit_mb=4096 \
+    mkdir -p "build/sanitize/found/$target"
+    "build/sanitize/tests/fuzz/fuzz_$target" -max_total_time="$1" -timeout=20 -rss_limit_mb=4096 \
       -print_final_stats=0 -verbosity=0 -dict=tests/fuzz/circuit.dict \
-      -artifact_prefix="build/fuzz/failed_${target}_" \
-      "build/fuzz/found/$target" "tests/fuzz/corpus/$target" problems
+      -artifact_prefix="build/sanitize/failed_${target}_" \
+      "build/sanitize/found/$target" "tests/fuzz/corpus/$target" problems
     echo "fuzz_$target: no failure"
   done
 }
@@ -76,12 +73,13 @@ check_format
 build check -DOHMFOLD_TESTS=ON
 check_lint
 if [ "$mode" = --ci ]; then
-  fuzz 25
   build static -DOHMFOLD_STATIC=ON
   build/static/ohmfold combine '4 + 6 || 3' > /dev/null
-  build sanitize -DOHMFOLD_TESTS=ON -DOHMFOLD_WERROR=OFF -DCMAKE_BUILD_TYPE=RelWithDebInfo \
+  build sanitize -DOHMFOLD_TESTS=ON -DOHMFOLD_FUZZ=ON -DOHMFOLD_WERROR=OFF \
+    -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_BUILD_TYPE=RelWithDebInfo \
     -DCMAKE_CXX_FLAGS_RELWITHDEBINFO="-O1 -g1" \
     -DOHMFOLD_SANITIZE=address,undefined
+  fuzz 25
   title 'tests with sanitizers'
   ctest --test-dir build/sanitize -j "$jobs" --output-on-failure
 fi

@@ -97,6 +97,7 @@ enum class Refusal : std::uint8_t {
   none,
   no_equal_potentials,  ///< no balanced bridge, and no symmetry that keeps the terminals
   too_large,            ///< so many parts are left that nobody would rewrite them one by one
+  one_source,           ///< superposition of one source has nothing to add up
 };
 
 /// How it goes on where series and parallel stop, and why so.

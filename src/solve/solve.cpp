@@ -119,9 +119,8 @@ class CaseSolver {
 
   // Several sources, each alone and then the sum, where that is wished for and can be done.
   bool superposed() {
-    const bool wished =
-        options_.method == Method::automatic || options_.method == Method::superposition;
-    if (!wished || result_.main.stop != Stop::several_sources) return false;
+    if (options_.method == Method::node_voltage || result_.main.stop != Stop::several_sources)
+      return false;
     auto shares = find_shares(problem_, setting_, options_, result_.main);
     if (!shares) return false;
     result_.shares = std::move(*shares);

@@ -23,11 +23,13 @@ bool is_solved_alone(Stop stop) {
 // By the shortest way; where that is node-voltage analysis and superposition was asked for, by
 // deltas and stars.
 Reduction reduce_alone(const Network& network, const SolveOptions& options) {
-  Reduction reduction = reduce(network, options);
-  if (reduction.stop != Stop::bridge || options.method != Method::superposition) return reduction;
-  SolveOptions by_deltas = options;
-  by_deltas.method = Method::delta_star;
-  return reduce(network, by_deltas);
+  const bool asked = options.method == Method::superposition;
+  SolveOptions own = options;
+  if (asked) own.method = Method::automatic;
+  Reduction reduction = reduce(network, own);
+  if (reduction.stop != Stop::bridge || !asked) return reduction;
+  own.method = Method::delta_star;
+  return reduce(network, own);
 }
 
 // For each source that is left, the sources of the file that it stands for. A step that makes one

@@ -14,11 +14,6 @@ namespace {
 
 constexpr std::size_t kMostMade = 3'000;
 
-// Superposition is for several sources; with one it has nothing to add up.
-Method wished(Method method) {
-  return method == Method::superposition ? Method::automatic : method;
-}
-
 struct Option {
   Way way;
   Plan plan;  // on the core
@@ -45,8 +40,9 @@ class Chooser {
       : reducer_(reducer),
         core_(reducer.network()),
         stuck_(core_.network(), options.pairs),
-        drives_(!reducer.network().batteries().empty()) {
-    choice_.asked = wished(options.method);
+        drives_(!reducer.network().batteries().empty() ||
+                !reducer.network().current_sources().empty()) {
+    choice_.asked = options.method;
     choice_.after = reducer.steps().size();
     choice_.made = true;
     stuck_.run();

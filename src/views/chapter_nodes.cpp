@@ -21,7 +21,7 @@ PointId ground_of(const Problem& problem) {
 }
 
 Words several_words() {
-  return say("More than one battery is left, so no single resistance can stand for the rest.");
+  return say("More than one source is left, so no single resistance can stand for the rest.");
 }
 
 }  // namespace

@@ -80,8 +80,12 @@ void add_redraw(const Scene& scene, std::uint32_t stage, std::size_t steps, Docu
   document.paragraph(say(words, parts.empty() ? "nothing is left." : "."));
 }
 
-void add_choice(const Scene& scene, Document& document) {
+void add_choice(const Scene& scene, const CaseTrace* proven, Document& document) {
   document.paragraph(where_it_stops(scene));
+  if (proven != nullptr) {
+    add_proof(scene, *proven, document);
+    document.heading(3, say("The way on"));
+  }
   document.paragraph(choice_words(scene));
 }
 
@@ -104,12 +108,12 @@ std::pair<PointId, PointId> terminals(const Reduction& reduction) {
   return {network.to(source), network.from(source)};
 }
 
-void add_reduction(const Scene& scene, bool whole, Document& document) {
+void add_reduction(const Scene& scene, bool whole, Document& document, const CaseTrace* proven) {
   const StepLog& steps = scene.reduction.steps;
   const Selection selection = select(steps.size(), whole);
   const Choice& choice = scene.reduction.choice;
   for (std::size_t i = 0; i < steps.size(); ++i) {
-    if (choice.made && i == choice.after) add_choice(scene, document);
+    if (choice.made && i == choice.after) add_choice(scene, proven, document);
     if (!selection.shows(i)) continue;
     add_step(scene, steps[i], document);
     const bool stage_ends = i + 1 == steps.size() || steps[i + 1].stage != steps[i].stage;
@@ -120,7 +124,7 @@ void add_reduction(const Scene& scene, bool whole, Document& document) {
                              " are not shown here; the last ones follow."));
     }
   }
-  if (choice.made && steps.size() == choice.after) add_choice(scene, document);
+  if (choice.made && steps.size() == choice.after) add_choice(scene, proven, document);
 }
 
 void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
@@ -132,9 +136,9 @@ void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
   document.paragraph(plan(scene));
   if (!scene.reduction.steps.empty() || scene.reduction.choice.made) {
     document.heading(3, say("Reducing the circuit"));
-    add_reduction(scene, trace.complete, document);
+    add_reduction(scene, trace.complete, document, &trace);
   }
-  add_proof(scene, trace, document);
+  if (!scene.reduction.choice.made) add_proof(scene, trace, document);
   add_what_is_left(scene, trace, document);
 }
 

@@ -17,8 +17,10 @@ namespace ohmfold::views {
 [[nodiscard]] std::vector<PointId> points_left(const Reduction& reduction);
 
 /// The steps with their redraws, and the choice of a way where series and parallel stop. `whole`:
-/// all of them, up to kMostEntries.
-void add_reduction(const Scene& scene, bool whole, Document& document);
+/// all of them, up to kMostEntries. The proof that series and parallel had to stop stands before
+/// the choice where it is that of the case `proven`.
+void add_reduction(const Scene& scene, bool whole, Document& document,
+                   const CaseTrace* proven = nullptr);
 
 /// The current of the source, the steps undone, and the currents in wires, without headings.
 void add_short_way_back(const Scene& scene, const CaseTrace& trace, Document& document);

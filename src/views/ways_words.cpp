@@ -74,9 +74,10 @@ Words wish(Method asked) {
       return say("Delta and star are");
     case Method::node_voltage:
       return say("Node-voltage analysis is");
+    case Method::superposition:
+      return say("Superposition is");
     case Method::automatic:
     case Method::series_parallel:
-    case Method::superposition:
       break;
   }
   return {};
@@ -91,6 +92,8 @@ Words refusal(const Choice& choice) {
     case Refusal::too_large:
       return say(wish(choice.asked),
                  " asked for, but too many parts are left to rewrite them one by one. ");
+    case Refusal::one_source:
+      return say(wish(choice.asked), " asked for, but there is one source alone. ");
     case Refusal::none:
       break;
   }
@@ -112,7 +115,9 @@ Words comparison(const Scene& scene, const Choice& choice) {
     is_alone = is_alone && (way.method == best.method || way.lines > best.lines);
   }
   return say(words, ". The ", kOrdinals.at(shortest),
-             is_alone ? " is the shortest, so it is taken." : " is taken: none is shorter.");
+             !is_alone                 ? " is taken: none is shorter."
+             : choice.ways.size() == 2 ? " is shorter, so it is taken."
+                                       : " is the shortest, so it is taken.");
 }
 
 }  // namespace
