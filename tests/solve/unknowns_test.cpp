@@ -271,6 +271,38 @@ TEST(Unknown, TakenOutByACaseIsNotFoundThere) {
   EXPECT_EQ(trace.cases[1].answers[1].value.value->number, Number(2));
 }
 
+TEST(Unknown, IsFoundOrRefusedWhateverTheNumbers) {
+  EXPECT_EQ(first_answers(solved(series("given current through E = 1e-1000 A"))).size(), 1U);
+  EXPECT_EQ(outcome(solved(series("given current through E = 1e1000 A"))),
+            UnknownOutcome::no_value);
+  EXPECT_EQ(solved(series("given power in X = 1e-1000 W")).cases.size(), 2U);
+}
+
+TEST(Unknown, IsRefusedWhereTheEquationsAreTooLong) {
+  std::string ladder = "battery E = 12 V from G to T0\nlamp X = unknown from T2000 to G\n";
+  for (int i = 0; i < 2000; ++i) {
+    const std::string here = std::to_string(i);
+    const std::string next = std::to_string(i + 1);
+    ladder += "resistor A" + here + " = 3 ohm from T" + here + " to T" + next + "\n";
+    ladder += "resistor B" + here + " = 7 ohm from T" + next + " to G\n";
+  }
+  const Trace trace = solved(ladder + "given current through E = 2 A\nfind X\n");
+  EXPECT_TRUE(outcome(trace) == UnknownOutcome::too_long ||
+              outcome(trace) == UnknownOutcome::no_value);
+  EXPECT_TRUE(trace.has_contradiction());
+}
+
+TEST(Unknown, EightOfThemAreFound) {
+  std::string circuit = "battery E = 12 V from G to T\n";
+  for (int i = 0; i < 8; ++i) {
+    const std::string n = std::to_string(i);
+    circuit += "resistor X" + n + " = unknown from T to P" + n + "\nresistor R" + n +
+               " = 2 ohm from P" + n + " to G\ngiven voltage across R" + n + " = 3 V\n";
+  }
+  const Trace trace = solved(circuit + "find X7\n");
+  EXPECT_EQ(first_answers(trace), std::vector<Number>{6});
+}
+
 TEST(Unknown, StandsBesideSymbolsThatHaveValues) {
   const Trace trace = solved(
       "symbol r = 2 ohm\nbattery E = 12 V from G to T\nresistor R1 = 2 r from T to A\n"
