@@ -9,7 +9,6 @@
 namespace ohmfold {
 namespace {
 
-using test::fraction;
 using test::problem_of;
 
 /// 12 V, R1 of 4 Ω and the unknown X in series.
@@ -281,10 +280,13 @@ TEST(Unknown, IsFoundOrRefusedWhateverTheNumbers) {
 TEST(Unknown, IsRefusedWhereTheEquationsAreTooLong) {
   std::string ladder = "battery E = 12 V from G to T0\nlamp X = unknown from T2000 to G\n";
   for (int i = 0; i < 2000; ++i) {
-    const std::string here = std::to_string(i);
+    const std::string n = std::to_string(i);
     const std::string next = std::to_string(i + 1);
-    ladder += "resistor A" + here + " = 3 ohm from T" + here + " to T" + next + "\n";
-    ladder += "resistor B" + here + " = 7 ohm from T" + next + " to G\n";
+    for (const std::string& word : {std::string("resistor A"), n, std::string(" = 3 ohm from T"), n,
+                                    std::string(" to T"), next, std::string("\nresistor B"), n,
+                                    std::string(" = 7 ohm from T"), next, std::string(" to G\n")}) {
+      ladder += word;
+    }
   }
   const Trace trace = solved(ladder + "given current through E = 2 A\nfind X\n");
   EXPECT_TRUE(outcome(trace) == UnknownOutcome::too_long ||
@@ -296,8 +298,12 @@ TEST(Unknown, EightOfThemAreFound) {
   std::string circuit = "battery E = 12 V from G to T\n";
   for (int i = 0; i < 8; ++i) {
     const std::string n = std::to_string(i);
-    circuit += "resistor X" + n + " = unknown from T to P" + n + "\nresistor R" + n +
-               " = 2 ohm from P" + n + " to G\ngiven voltage across R" + n + " = 3 V\n";
+    for (const std::string& word :
+         {std::string("resistor X"), n, std::string(" = unknown from T to P"), n,
+          std::string("\nresistor R"), n, std::string(" = 2 ohm from P"), n,
+          std::string(" to G\ngiven voltage across R"), n, std::string(" = 3 V\n")}) {
+      circuit += word;
+    }
   }
   const Trace trace = solved(circuit + "find X7\n");
   EXPECT_EQ(first_answers(trace), std::vector<Number>{6});
