@@ -5,7 +5,6 @@
 #include <cln/rational.h>
 
 #include <algorithm>
-#include <ranges>
 #include <utility>
 
 #include "ohmfold/error.h"
@@ -131,7 +130,7 @@ struct Interval {
 
 Number value_at(const std::vector<Number>& coefficients, const Number& at) {
   Number sum;
-  for (const Number& one : std::views::reverse(coefficients)) sum = sum * at + one;
+  for (std::size_t i = coefficients.size(); i-- > 0;) sum = sum * at + coefficients[i];
   return sum;
 }
 

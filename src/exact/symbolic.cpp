@@ -40,6 +40,7 @@ std::vector<Number> coefficients(const Number& polynomial, std::string_view symb
   }
   const Number below = from_polynomial(function.names, function.denominator);
   std::vector<Number> result;
+  result.reserve(parts.size());
   for (std::vector<Polynomial::Term>& part : parts) {
     result.push_back(from_polynomial(function.names, Polynomial::of(std::move(part))) / below);
   }
