@@ -207,6 +207,7 @@ class Search {
   [[nodiscard]] std::optional<std::size_t> broken_in_circuit(
       const std::vector<Surd>& values) const {
     std::vector<Number> numbers;
+    numbers.reserve(values.size());
     for (const Surd& value : values) numbers.push_back(value.rational());
     const std::vector<Number> answers = answers_with(numbers);
     for (std::size_t i = 0; i < answers.size(); ++i) {

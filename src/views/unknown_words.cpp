@@ -88,6 +88,7 @@ Words answer_value(const Scene& scene, const Answer& answer) {
 
 Words unknown_names(const Problem& problem, const std::vector<PartId>& unknowns) {
   std::vector<Words> names;
+  names.reserve(unknowns.size());
   for (const PartId part : unknowns) names.push_back(say(part_run(problem, part)));
   return listed(names);
 }

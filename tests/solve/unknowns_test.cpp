@@ -9,7 +9,6 @@
 namespace ohmfold {
 namespace {
 
-using test::fraction;
 using test::problem_of;
 
 /// 12 V, R1 of 4 Ω and the unknown X in series.
@@ -269,6 +268,45 @@ TEST(Unknown, TakenOutByACaseIsNotFoundThere) {
   EXPECT_EQ(trace.cases[0].answers[0].value.value->number, Number(4));
   EXPECT_EQ(trace.cases[1].answers[0].value.why, Undetermined::taken_out);
   EXPECT_EQ(trace.cases[1].answers[1].value.value->number, Number(2));
+}
+
+TEST(Unknown, IsFoundOrRefusedWhateverTheNumbers) {
+  EXPECT_EQ(first_answers(solved(series("given current through E = 1e-1000 A"))).size(), 1U);
+  EXPECT_EQ(outcome(solved(series("given current through E = 1e1000 A"))),
+            UnknownOutcome::no_value);
+  EXPECT_EQ(solved(series("given power in X = 1e-1000 W")).cases.size(), 2U);
+}
+
+TEST(Unknown, IsRefusedWhereTheEquationsAreTooLong) {
+  std::string ladder = "battery E = 12 V from G to T0\nlamp X = unknown from T2000 to G\n";
+  for (int i = 0; i < 2000; ++i) {
+    const std::string n = std::to_string(i);
+    const std::string next = std::to_string(i + 1);
+    for (const std::string& word : {std::string("resistor A"), n, std::string(" = 3 ohm from T"), n,
+                                    std::string(" to T"), next, std::string("\nresistor B"), n,
+                                    std::string(" = 7 ohm from T"), next, std::string(" to G\n")}) {
+      ladder += word;
+    }
+  }
+  const Trace trace = solved(ladder + "given current through E = 2 A\nfind X\n");
+  EXPECT_TRUE(outcome(trace) == UnknownOutcome::too_long ||
+              outcome(trace) == UnknownOutcome::no_value);
+  EXPECT_TRUE(trace.has_contradiction());
+}
+
+TEST(Unknown, EightOfThemAreFound) {
+  std::string circuit = "battery E = 12 V from G to T\n";
+  for (int i = 0; i < 8; ++i) {
+    const std::string n = std::to_string(i);
+    for (const std::string& word :
+         {std::string("resistor X"), n, std::string(" = unknown from T to P"), n,
+          std::string("\nresistor R"), n, std::string(" = 2 ohm from P"), n,
+          std::string(" to G\ngiven voltage across R"), n, std::string(" = 3 V\n")}) {
+      circuit += word;
+    }
+  }
+  const Trace trace = solved(circuit + "find X7\n");
+  EXPECT_EQ(first_answers(trace), std::vector<Number>{6});
 }
 
 TEST(Unknown, StandsBesideSymbolsThatHaveValues) {
