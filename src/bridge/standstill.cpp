@@ -67,6 +67,7 @@ class PairLister {
   [[nodiscard]] bool have_equal_values(PartId a, PartId b) const {
     const Ratio& one = network_.resistance(a);
     const Ratio& two = network_.resistance(b);
+    if (one.is_symbolic() || two.is_symbolic()) return one.lowest_terms() == two.lowest_terms();
     return one.p() * two.q() == two.p() * one.q();
   }
 

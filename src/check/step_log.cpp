@@ -158,7 +158,7 @@ class LogCheck {
       const Ratio& known = reduction_.end.resistance(part);
       const Ratio& said = step.adds[i].resistance;
       if (!reduction_.end.knows_resistance(part)) continue;
-      if (known.p() * said.q() == said.p() * known.q()) continue;
+      if (known.lowest_terms() == said.lowest_terms()) continue;
       return {false, check::name_of(part) + " has another resistance in the network at the end"};
     }
     return {};

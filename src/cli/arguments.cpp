@@ -52,11 +52,7 @@ const std::map<std::string, Method>& methods() {
 }
 
 void add_method(CLI::App& command, std::string& method) {
-  one_value(command
-                .add_option("--method", method,
-                            "The way to take where series and parallel stop: series-parallel "
-                            "(none), equal-potentials, delta-star, node-voltage or superposition; "
-                            "else the shortest")
+  one_value(command.add_option("--method", method, "The way on where series and parallel stop")
                 ->check(CLI::IsMember(methods())),
             "METHOD");
 }

@@ -134,7 +134,7 @@ std::optional<PointId> find_point(Draft& draft, const Token& name);
 [[nodiscard]] std::string with_kind(const Part& part);
 
 /// The words of a question after `find` or `given`, or nothing and an error.
-std::optional<DraftQuestion> expect_question(LineReader& line);
+std::optional<DraftQuestion> expect_question(LineReader& line, bool given);
 /// The question with its names looked up, or nothing and an error.
 std::optional<Question> settled_question(Draft& draft, const DraftQuestion& question);
 /// Does the question name points, not a part?

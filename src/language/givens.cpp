@@ -100,7 +100,7 @@ void check_symbols(Draft& draft, const std::vector<PartId>& unknowns) {
 
 void read_given(LineReader& line, Draft& draft) {
   const Span where = line.peek().where;
-  const std::optional<DraftQuestion> question = expect_question(line);
+  const std::optional<DraftQuestion> question = expect_question(line, true);
   if (!question) return;
   if (question->asked == Asked::thevenin_between) {
     line.fail(DiagnosticKind::expected, where,

@@ -34,24 +34,25 @@ constexpr std::array<std::string_view, 6> kQuantities{"current", "voltage",    "
 constexpr std::array<std::string_view, 2> kLaterQuestions{"norton", "maximum"};
 
 /// A quantity that no form begins with: a question of a later version, or a slip.
-void fail_unknown_quantity(LineReader& line, const Token& quantity) {
-  constexpr std::string_view kChoices =
-      "current, voltage, potential, power, resistance or thevenin";
+void fail_unknown_quantity(LineReader& line, const Token& quantity, bool given) {
+  const std::string_view choices =
+      given ? "current, voltage, potential, power or resistance"
+            : "current, voltage, potential, power, resistance or thevenin";
   const bool later = std::find(kLaterQuestions.begin(), kLaterQuestions.end(), quantity.text) !=
                      kLaterQuestions.end();
   const std::string_view meant = nearest(quantity.text, kQuantities);
   if (quantity.kind == TokenKind::word && later) {
     line.fail(DiagnosticKind::later_statement, quantity.where,
               {"'find " + std::string(quantity.text) + "'"},
-              std::string("ask for a ").append(kChoices));
+              std::string("ask for a ").append(choices));
     return;
   }
-  line.fail(DiagnosticKind::expected, quantity.where, {std::string(kChoices), described(quantity)},
+  line.fail(DiagnosticKind::expected, quantity.where, {std::string(choices), described(quantity)},
             meant.empty() ? "" : "did you mean '" + std::string(meant) + "'?");
 }
 
 /// The form that begins with these words; what it should have been is reported otherwise.
-const Form* expect_form(LineReader& line) {
+const Form* expect_form(LineReader& line, bool given) {
   const Token quantity = line.take();
   std::string connecting;
   for (const Form& form : kForms) {
@@ -60,7 +61,7 @@ const Form* expect_form(LineReader& line) {
     connecting.append(connecting.empty() ? "'" : " or '").append(form.before_first).append("'");
   }
   if (connecting.empty()) {
-    fail_unknown_quantity(line, quantity);
+    fail_unknown_quantity(line, quantity, given);
   } else {
     line.fail_expected(connecting);
   }
@@ -145,8 +146,8 @@ bool asks_of_points(Asked asked) {
          asked == Asked::resistance_between || asked == Asked::thevenin_between;
 }
 
-std::optional<DraftQuestion> expect_question(LineReader& line) {
-  const Form* form = expect_form(line);
+std::optional<DraftQuestion> expect_question(LineReader& line, bool given) {
+  const Form* form = expect_form(line, given);
   if (form == nullptr) return std::nullopt;
   if (form->asked == Asked::resistance_seen_by && !line.expect_word("by")) return std::nullopt;
   const std::string_view what = asks_of_points(form->asked) ? "a point" : "a part";
@@ -168,7 +169,7 @@ void read_question(LineReader& line, Draft& draft) {
     draft.questions.push_back({Asked::value_of, line.take(), {}});
     return;
   }
-  const std::optional<DraftQuestion> question = expect_question(line);
+  const std::optional<DraftQuestion> question = expect_question(line, false);
   if (question && line.expect_end()) draft.questions.push_back(*question);
 }
 

@@ -30,9 +30,10 @@ std::vector<SeenBy> views_of_batteries(const Problem& problem, const Case& setti
 
 Inspection inspect(const Problem& problem) {
   Inspection inspection{solve(problem, {.reduce_only = true}), {}};
-  for (std::size_t i = 0; i < problem.cases.size(); ++i) {
+  const Problem& solved = *inspection.trace.problem;
+  for (std::size_t i = 0; i < solved.cases.size(); ++i) {
     inspection.seen_by.push_back(
-        views_of_batteries(problem, problem.cases[i], inspection.trace.cases[i]));
+        views_of_batteries(solved, solved.cases[i], inspection.trace.cases[i]));
   }
   return inspection;
 }

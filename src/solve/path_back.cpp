@@ -42,7 +42,7 @@ PathBack::PathBack(const Reduction& reduction)
 
 bool PathBack::leads(const Reduction& reduction) {
   return reduction.stop == Stop::reduced && !reduction.choice.made &&
-         reduction.end.kind(reduction.source) == ElementKind::battery;
+         reduction.end.kind(reduction.source) != ElementKind::port;
 }
 
 // The value of a part, worked out again where it was let go: the parts below it that lack one too

@@ -278,7 +278,8 @@ CaseTrace solve_case(const Problem& problem, const Case& setting, const SolveOpt
 }
 
 Trace solve(const Problem& problem, const SolveOptions& options) {
-  if (!problem.givens.empty()) return solve_with_unknowns(with_values_put_in(problem), options);
+  if (!problem.givens.empty() && !options.reduce_only)
+    return solve_with_unknowns(with_values_put_in(problem), options);
   Trace trace = solve_all(problem, options);
   if (!trace.is_beyond_budget() || !all_have_values(problem)) return trace;
   trace = solve_all(with_values_put_in(problem), options);

@@ -61,6 +61,12 @@ const std::vector<Row>& rows() {
        "a.circuit:3:1: error: 'resitor' is not a statement; did you mean 'resistor'?\n"
        "    resitor R2 = 4 ohm from T to G\n"
        "    ^~~~~~~\n"},
+      {later_statement, kGood + "find norton between T and G\n",
+       "a.circuit:3:6: error: 'find norton' is not part of this version; ask for a current, "
+       "voltage, "
+       "potential, power, resistance or thevenin\n"
+       "    find norton between T and G\n"
+       "         ^~~~~~\n"},
       {expected, kGood + "resistor R2 = 4 ohm form T to G\n",
        "a.circuit:3:21: error: expected 'from', found 'form'\n"
        "    resistor R2 = 4 ohm form T to G\n"

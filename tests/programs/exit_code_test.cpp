@@ -52,6 +52,7 @@ TEST_F(ExitCode, SaysHowTheRunWent) {
       {{"combine", "-h"}, 0, "--across", ""},
       {{"--version"}, 0, "ohmfold 0.", ""},
       {{"solve", "good.circuit"}, 0, "S closed", ""},
+      {{"solve", "good.circuit", "--method", "series-parallel"}, 0, "S closed", ""},
       {{"combine", "4 + 6 || 3"}, 0, "6", ""},
       {{"combine", "4 + 6 || 3", "--across", "12V"}, 0, "2", ""},
       // wrong use
@@ -65,6 +66,7 @@ TEST_F(ExitCode, SaysHowTheRunWent) {
       {{"solve", "good.circuit", "--figures", "31"}, 2, "", "--figures"},
       {{"solve", "good.circuit", "--figures", "three"}, 2, "", "--figures"},
       {{"solve", "good.circuit", "--as", "pdf"}, 2, "", "--as"},
+      {{"solve", "good.circuit", "--method", "guess"}, 2, "", "--method"},
       {{"solve", "good.circuit", "--case", "S opne"}, 2, "", "'S open'"},
       {{"solve", "good.circuit", "-o", "good.circuit"}, 2, "", "overwrite"},
       {{"combine", "4", "+", "6"}, 2, "", "in quotes"},

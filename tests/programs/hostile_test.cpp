@@ -79,12 +79,27 @@ std::string mesh(std::size_t side) {
   return text;
 }
 
-/// Each point is joined with each other one.
-std::string complete(std::size_t points) {
+/// A part between each two points; all alike, or all different.
+std::string complete(std::size_t points, bool alike) {
   std::string text = battery(point(0), point(1));
   std::size_t number = 0;
-  for (std::size_t a = 0; a < points; ++a) {
-    for (std::size_t b = a + 1; b < points; ++b) text += resistor(number++, point(a), point(b));
+  for (std::size_t i = 0; i < points; ++i) {
+    for (std::size_t j = i + 1; j < points; ++j) {
+      number += alike ? 9 : 1;
+      text += resistor(number, point(i), point(j));
+    }
+  }
+  return text;
+}
+
+/// Bridges one after the other, none of them balanced.
+std::string bridges(std::size_t count) {
+  std::string text = battery(point(0), point(3 * count));
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::string a = point(3 * i), b = point(3 * i + 1), c = point(3 * i + 2);
+    const std::string d = point(3 * i + 3);
+    text += resistor(5 * i, a, b) + resistor(5 * i + 1, a, c) + resistor(5 * i + 2, b, c);
+    text += resistor(5 * i + 3, b, d) + resistor(5 * i + 4, c, d);
   }
   return text;
 }
@@ -148,10 +163,23 @@ std::vector<Hostile> answered() {
       {"MeshOfTwentyByTwenty", mesh(20) + kCurrent, 0},
       {"InspectionOfAMesh", mesh(71), 0, {"inspect", "-"}},
       {"InspectionOfAMeshAsJson", mesh(71), 0, {"inspect", "-", "--as", "json"}},
-      {"InspectionOfACompleteGraph", complete(142), 0, {"inspect", "-"}},
+      {"InspectionOfACompleteGraph", complete(142, false), 0, {"inspect", "-"}},
       {"InspectionOfALadder", ladder(kMany / 10), 0, {"inspect", "-"}},
       {"InspectionOfAChain", chain(kMany), 0, {"inspect", "-"}},
       {"InspectionOfManyDeadEnds", star(kMany), 0, {"inspect", "-"}},
+      {"MeshByDeltaStar", mesh(10) + kCurrent, 0, {"solve", "-", "--method", "delta-star"}},
+      {"MeshBySymmetry", mesh(12) + kCurrent, 0, {"solve", "-", "--method", "equal-potentials"}},
+      {"CompleteGraphOfEqualParts", complete(60, true) + kCurrent, 0},
+      {"CompleteGraph", complete(40, false) + kCurrent, 0},
+      {"CompleteGraphByDeltaStar",
+       complete(40, false) + kCurrent,
+       0,
+       {"solve", "-", "--method", "delta-star"}},
+      {"TenThousandPartsInBridges", bridges(2'000) + kCurrent, 0},
+      {"TenThousandPartsInBridgesOnlyReduced",
+       bridges(2'000) + kCurrent,
+       0,
+       {"solve", "-", "--method", "series-parallel"}},
       {"MillionCommentLines", repeated("# nothing\n", 1'000'000) + kSmall, 0},
       {"LongNumber",
        "battery E = 6 V from G to T\nresistor R = " + repeated("7", 10'000) + " from T to G\n", 0},

@@ -43,7 +43,7 @@ TEST(Ways, AreComparedByTheirLines) {
       HasSubstr("Three ways lead on: leaving out R5 between equal potentials takes 12 lines of "
                 "working"));
   EXPECT_THAT(page(bridge("12", "")), HasSubstr("The first is the shortest, so it is taken."));
-  EXPECT_THAT(page(bridge("13", "")), HasSubstr("The second is the shortest, so it is taken."));
+  EXPECT_THAT(page(bridge("13", "")), HasSubstr("The second is shorter, so it is taken."));
 }
 
 TEST(Ways, ShowTheRatioOfABalancedBridgeAndItsLimit) {
