@@ -137,8 +137,6 @@ std::optional<PointId> find_point(Draft& draft, const Token& name);
 std::optional<DraftQuestion> expect_question(LineReader& line, bool given);
 /// The question with its names looked up, or nothing and an error.
 std::optional<Question> settled_question(Draft& draft, const DraftQuestion& question);
-/// Does the question name points, not a part?
-[[nodiscard]] bool asks_of_points(Asked asked);
 
 void settle_questions(Draft& draft);
 void settle_cases(Draft& draft);

@@ -65,7 +65,7 @@ Document outline(const Trace& trace, int figures) {
     if (one.unknown && is_new) add_unknown(problem, one, figures, document);
     add_case_heading(problem, one, i, document);
     if (one.beyond_budget) {
-      document.paragraph(beyond_budget_words(*one.beyond_budget));
+      document.paragraph(sentence(beyond_budget_words(*one.beyond_budget)));
       continue;
     }
     if (one.contradiction) {

@@ -119,6 +119,21 @@ std::string battery_chain(std::size_t batteries) {
   return text;
 }
 
+/// A ladder whose rails are symbols, a new one for each rung or one and the same.
+std::string symbolic_ladder(std::size_t rungs, bool alike) {
+  std::string text = battery("G", point(0));
+  for (std::size_t i = 0; i < rungs; ++i) {
+    const std::string name = alike ? "rail" : "rail" + std::to_string(i);
+    if (i == 0 || !alike) text += "symbol " + name + "\n";
+    text += "resistor S" + std::to_string(i) + " = " + name + " from " + point(i) + " to " +
+            point(i + 1) + "\n";
+    text += resistor(i, point(i + 1), "G");
+  }
+  return text;
+}
+
+const std::string kUnknown = "battery E = 6 V from G to T\nresistor X = unknown from T to G\n";
+
 /// Batteries beside each other, each with its resistor: no two in one chain.
 std::string battery_bundle(std::size_t batteries) {
   std::string text = resistor(batteries, "T", "G");
@@ -180,6 +195,9 @@ std::vector<Hostile> answered() {
        bridges(2'000) + kCurrent,
        0,
        {"solve", "-", "--method", "series-parallel"}},
+      {"LadderOfOneSymbol", symbolic_ladder(50, true) + kCurrent, 0},
+      {"UnknownThatCancelsOut",
+       kUnknown + "resistor R = 3 from T to G\ngiven current through R = 2 A\nfind X\n", 0},
       {"MillionCommentLines", repeated("# nothing\n", 1'000'000) + kSmall, 0},
       {"LongNumber",
        "battery E = 6 V from G to T\nresistor R = " + repeated("7", 10'000) + " from T to G\n", 0},
@@ -203,6 +221,10 @@ std::vector<Hostile> refused() {
   return {
       {"CurrentWithoutAWay", "source J = 1 A from G to T\nresistor R = 1 from T to A\n", 3},
       {"ManyCurrentsThatDisagree", source_ring(10'000) + "source X = 1 A from p1 to p5\n", 3},
+      {"LongLadderOfOneSymbol", symbolic_ladder(3'000, true) + kCurrent, 3},
+      {"ThousandSymbols", symbolic_ladder(1'000, false) + kCurrent, 3},
+      {"PowerOfASymbol", "symbol r\nresistor R = r^1000000 from T to G\n", 3},
+      {"UnknownThatNoValueFits", kUnknown + "given voltage across X = 1e1000 V\nfind X\n", 3},
       {"Empty", "", 3},
       {"OnlyComments", "# nothing here\n", 3},
       {"MillionWrongLines", repeated("rubbish\n", 1'000'000), 3},

@@ -321,6 +321,13 @@ inline const std::vector<ProblemAnswers>& problem_answers() {
         {"both lamps", "power in R", "81/100"}}},
       {"51-thread-gauge.circuit",
        {{"", "X", "2250"}, {"", "current through X", "1/500"}, {"", "voltage from A to G", "9/2"}}},
+      {"52-open-fence.circuit",
+       {{"", "resistance seen by E", "65/4"},
+        {"", "current through E", "2/5"},
+        {"", "current through L1", "1/4"},
+        {"", "current through L2", "1/10"},
+        {"", "current through L3", "1/20"},
+        {"", "voltage across M", "1/2"}}},
   };
   return kAnswers;
 }

@@ -87,9 +87,9 @@ TEST(RenderJson, HasItsKeysInOrder) {
   const Json trace = json_of(trace_of(problem_files().front()));
   EXPECT_EQ(keys(trace), (std::vector<std::string>{"format", "version", "title", "cases"}));
   EXPECT_EQ(keys(trace["cases"][0]),
-            (std::vector<std::string>{"name", "kind", "complete", "steps", "bridge", "way", "equivalent",
-                                      "returns", "branches", "nodes", "answers", "checks",
-                                      "cautions", "remarks", "shares"}));
+            (std::vector<std::string>{"name", "kind", "complete", "steps", "bridge", "way",
+                                      "equivalent", "returns", "branches", "nodes", "answers",
+                                      "checks", "cautions", "remarks", "shares"}));
 }
 
 TEST(RenderJson, WritesAStepAsTheLanguagePageShowsIt) {
