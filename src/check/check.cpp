@@ -52,16 +52,15 @@ Network fed_network(const Reduction& reduction) {
     const PartId part{i};
     const PointId from = start.from(part);
     const PointId to = start.to(part);
+    const bool is_battery = start.kind(part) == ElementKind::battery;
     if (part == behind.first) {
       network.add(ElementKind::port, from, to);
-    } else if (behind.stands[i]) {
+    } else if (behind.stands[i] || (is_battery && start.battery(part).internal.is_zero())) {
       network.add(ElementKind::wire, from, to);
     } else if (start.kind(part) == ElementKind::current_source) {
       network.add(ElementKind::switched_off, from, to);
-    } else if (start.kind(part) != ElementKind::battery) {
+    } else if (!is_battery) {
       network.add(start.kind(part), from, to, start.resistance(part));
-    } else if (start.battery(part).internal.is_zero()) {
-      network.add(ElementKind::wire, from, to);
     } else {
       network.add(ElementKind::resistor, from, to, Ratio(start.battery(part).internal.number));
     }

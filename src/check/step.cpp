@@ -145,7 +145,7 @@ StepFinding check_step(const Network& before, const Step& step,
   StepFinding finding = check_structure(before, step, made);
   if (!finding.holds) return finding;
   const Rationals field;
-  const auto resistance_of = [&](PartId part) { return field.from(before.resistance(part)); };
+  const auto resistance_of = [&](PartId part) { return Rationals::from(before.resistance(part)); };
   if (!finding.equal.empty()) return check_potentials(field, before, finding.equal, resistance_of);
   if (!step.adds.empty()) return check_replacement(field, before, step, resistance_of);
   return made ? check_conductance(field, before, step, *made) : finding;
