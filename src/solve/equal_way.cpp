@@ -8,6 +8,7 @@ namespace {
 
 std::vector<Reducer::Move> moves_at(std::vector<Place> places) {
   std::vector<Reducer::Move> moves;
+  moves.reserve(places.size());
   for (Place& place : places) moves.push_back({RuleName::equal_potentials, std::move(place)});
   return moves;
 }

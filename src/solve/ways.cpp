@@ -100,6 +100,7 @@ class Chooser {
     choice_.method = option.way.method;
     for (const std::vector<Reducer::Move>& stage : option.plan) {
       std::vector<Reducer::Move> moves;
+      moves.reserve(stage.size());
       for (const Reducer::Move& move : stage) {
         moves.push_back({move.rule, core_.in_whole(move.place)});
       }

@@ -53,6 +53,7 @@ std::vector<Kind> taken_from(std::span<const Fact> why, std::size_t& at) {
 
 Words equal_words(const Wording& wording, const std::vector<Symmetric>& equal) {
   std::vector<Words> pairs;
+  pairs.reserve(equal.size());
   for (const Symmetric& one : equal) {
     pairs.push_back(say(wording.point(one.first), " and ", wording.point(one.second)));
   }
@@ -62,6 +63,7 @@ Words equal_words(const Wording& wording, const std::vector<Symmetric>& equal) {
 
 Words middle_words(const Wording& wording, const std::vector<InTheMiddle>& middle) {
   std::vector<PointId> points;
+  points.reserve(middle.size());
   for (const InTheMiddle& one : middle) points.push_back(one.point);
   return say(wording.points(points, kMostCycles),
              points.size() == 1 ? " stays where it is: its potential is"
