@@ -44,6 +44,7 @@ void add_step_list(const Scene& scene, Document& document) {
 
 std::string_view kind_of_left(ElementKind kind) {
   if (kind == ElementKind::resistor) return "";
+  if (kind == ElementKind::current_source) return "source";
   return kind == ElementKind::port ? "asked about" : "battery";
 }
 
@@ -77,8 +78,10 @@ void add_parts_left(const Scene& scene, const Standstill& standstill, Document& 
 void add_seen_by(const Problem& problem, const std::vector<SeenBy>& views, std::size_t batteries,
                  int figures, Document& document) {
   if (views.empty()) return;
-  document.heading(3, say("What each battery sees by itself"));
-  document.paragraph(say("Every other battery is replaced by its internal resistance."));
+  document.heading(3, say("What each source sees by itself"));
+  document.paragraph(say(
+      "Every other source is replaced by its internal resistance: an ideal source of current by "
+      "a gap."));
   for (const SeenBy& view : views) {
     const Scene scene(problem, view.reduction, figures);
     const Words battery = say(Run(PartName{problem.part(view.battery).name}), ": ");
@@ -116,14 +119,14 @@ void add_plain_verdict(const Scene& scene, Document& document) {
       break;
     case Stop::no_source:
       document.paragraph(
-          say("There is no battery, and no resistance is asked for: nothing to look from."));
+          say("There is no source, and no resistance is asked for: nothing to look from."));
       break;
     case Stop::several_sources:
       document.paragraph(
           say("Several sources, ", seen_by_words(scene),
-              ", and no embedded bridge: with every battery counted as a part, no four corners "
-              "are joined by six paths. So each battery by itself sees a series-parallel "
-              "network, and only the other batteries stand in the way of further steps here."));
+              ", and no embedded bridge: with every source counted as a part, no four corners "
+              "are joined by six paths. So each source by itself sees a series-parallel "
+              "network, and only the other sources stand in the way of further steps here."));
       break;
     case Stop::bridge:
       break;

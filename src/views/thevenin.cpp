@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "views/conditions.h"
 #include "views/reduction_chapter.h"
 
 namespace ohmfold::views {
@@ -38,8 +39,12 @@ Words named(const Scene& scene, const char* what, const Expression& symbol,
   if (!reading.value) {
     return say(what, " is not determined: ", why_undetermined(reading.why), ".");
   }
-  return say(what, " is ", formula_text(symbol, Letters::unicode), " = ",
-             scene.value(*reading.value), ".");
+  Words words = say(what, " is ", formula_text(symbol, Letters::unicode), " = ",
+                    scene.value(*reading.value), ".");
+  if (!reading.value->number.is_symbolic()) return words;
+  const auto with = with_values(scene.problem, *reading.value);
+  if (with) words.add(say(" With ", given_symbols(scene.problem), ": ", scene.value(*with), "."));
+  return words;
 }
 
 /// "V_AB = V_A − V_B = 12 V − 4 V = 8 V"
