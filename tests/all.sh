@@ -70,9 +70,10 @@ fuzz() {
 install_missing
 mkdir -p build
 check_format
-# Optimising more would cost more minutes than the tests gain.
+# Optimising more would cost more minutes than the tests gain. GCC 12 then takes the buffer of a
+# moved string for too small.
 build check -DOHMFOLD_TESTS=ON -DCMAKE_BUILD_TYPE=RelWithDebInfo \
-  -DCMAKE_CXX_FLAGS_RELWITHDEBINFO=-O1
+  -DCMAKE_CXX_FLAGS_RELWITHDEBINFO='-O1 -Wno-array-bounds'
 check_lint
 if [ "$mode" = --ci ]; then
   build static -DOHMFOLD_STATIC=ON -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG=-O0
