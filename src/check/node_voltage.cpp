@@ -138,7 +138,9 @@ std::optional<Check> check_resistance(const Network& network, const Reading& rea
                                       check::Method method) {
   const check::Wiring wiring(network);
   const check::Injection port = port_of(network);
-  if (!reading.value && reading.why == Undetermined::too_long) return std::nullopt;
+  const bool left_open =
+      reading.why == Undetermined::too_long || reading.why == Undetermined::beyond_method;
+  if (!reading.value && left_open) return std::nullopt;
   if (!reading.value || !wiring.forest.joined(port.in, port.out)) {
     Check check{CheckLaw::resistance, true, 0, {}, {}, 1, 0, {}};
     if (reading.value || wiring.forest.joined(port.in, port.out)) {
