@@ -1,4 +1,5 @@
 // Whole pages, read and found right, stay as they are. OHMFOLD_REWRITE=1 writes them anew.
+#include <algorithm>
 #include <cstdlib>
 
 #include "samples.h"
@@ -37,7 +38,12 @@ INSTANTIATE_TEST_SUITE_P(
                     Page{"36-loaded-scale", Method::delta_star, "-delta-star"},
                     Page{"37-awkward-bridge"}, Page{"38-signal-box"}, Page{"40-plant-heater"},
                     Page{"41-trimmed-scale"}, Page{"42-wire-lantern"}, Page{"43-two-sheds"},
-                    Page{"45-steady-lamp"}, Page{"46-spare-socket"}, Page{"49-soup-warmer"}));
+                    Page{"45-steady-lamp"}, Page{"46-spare-socket"}, Page{"49-soup-warmer"}),
+    [](const testing::TestParamInfo<Page>& page) {
+      std::string name = page.param.problem + page.param.suffix;
+      std::replace(name.begin(), name.end(), '-', '_');
+      return name;
+    });
 
 }  // namespace
 }  // namespace ohmfold
