@@ -76,13 +76,14 @@ build check -DOHMFOLD_TESTS=ON -DCMAKE_BUILD_TYPE=RelWithDebInfo \
   -DCMAKE_CXX_FLAGS_RELWITHDEBINFO='-O1 -Wno-array-bounds -Wno-stringop-overflow'
 check_lint
 if [ "$mode" = --ci ]; then
-  build static -DOHMFOLD_STATIC=ON -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG=-O0
+  build static -DOHMFOLD_STATIC=ON -DOHMFOLD_PRECOMPILE=ON -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG=-O0
   build/static/ohmfold combine '4 + 6 || 3' > /dev/null
   build sanitize -DOHMFOLD_TESTS=ON -DOHMFOLD_FUZZ=ON -DOHMFOLD_WERROR=OFF \
+    -DOHMFOLD_PRECOMPILE=ON \
     -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_BUILD_TYPE=RelWithDebInfo \
     -DCMAKE_CXX_FLAGS_RELWITHDEBINFO="-O1 -g1" \
     -DOHMFOLD_SANITIZE=address,undefined
-  fuzz 25
+  fuzz 12
   title 'tests with sanitizers'
   ctest --test-dir build/sanitize -j "$jobs" --output-on-failure
 fi

@@ -108,7 +108,7 @@ bool Reducer::make_stage(std::vector<Candidate> candidates) {
   return true;
 }
 
-void Reducer::look_ahead(const std::vector<Candidate>& candidates, std::size_t at) {
+void Reducer::look_ahead(const std::vector<Candidate>& candidates, std::size_t at) const {
   constexpr std::size_t kFar = 12, kNear = 6;
   if (at + kFar < candidates.size()) {
     for (const PartId part : candidates[at + kFar].place.parts) network().expect(part);

@@ -47,7 +47,7 @@ class Reducer {
   void clean_up();
   void combine();
   [[nodiscard]] bool make_stage(std::vector<Candidate> candidates);
-  void look_ahead(const std::vector<Candidate>& candidates, std::size_t at);
+  void look_ahead(const std::vector<Candidate>& candidates, std::size_t at) const;
   [[nodiscard]] std::vector<Candidate> visible(const Frontier& frontier, Tier tier) const;
   void apply(const Rule& rule, Place place);
   void make(const Rule& rule, Place place, const std::vector<Fact>& why);
