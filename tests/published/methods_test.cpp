@@ -229,9 +229,9 @@ TEST(Methods, TurnThePublishedDeltaIntoThePublishedStar) {
   ASSERT_TRUE(delta_star.judge(bridge, upper).allowed);
   const Edit edit = delta_star.apply(bridge, upper);
   for (const auto& [corner, ohms] : {std::pair{"A", 6}, std::pair{"B", 2}, std::pair{"C", 3}}) {
-    const auto arm = std::find_if(edit.adds.begin(), edit.adds.end(), [&](const NewPart& part) {
-      return problem.point(part.from) == corner;
-    });
+    const auto arm = std::find_if(
+        edit.adds.begin(), edit.adds.end(),
+        [&, end = corner](const NewPart& part) { return problem.point(part.from) == end; });
     ASSERT_NE(arm, edit.adds.end());
     EXPECT_EQ(arm->resistance.lowest_terms(), Number(ohms)) << corner;
   }
