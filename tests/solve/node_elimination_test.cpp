@@ -143,7 +143,8 @@ TEST(NodeElimination, SaysNothingOfWhatSeriesAndParallelReduce) {
 }
 
 TEST(NodeElimination, IsCheckedWithTheCase) {
-  for (const Check& check : Written(kBridge).results().checks) {
+  const Written written(kBridge);
+  for (const Check& check : written.results().checks) {
     if (check.law != CheckLaw::elimination) continue;
     EXPECT_TRUE(check.holds);
     EXPECT_EQ(check.places, 5U);
