@@ -164,6 +164,11 @@ class Network {
     return current_sources_;
   }
 
+  /// Does its resistance, or what it drives, depend on a symbol?
+  [[nodiscard]] bool is_symbolic(PartId part) const;
+  /// Bits of all its values together.
+  [[nodiscard]] std::size_t value_bits(PartId part) const;
+
   /// The point that stands for `point` after merging.
   [[nodiscard]] PointId representative(PointId point) const { return merged_into_[point.index]; }
   /// How many ends of living parts are joined at this point; a part with both ends here counts

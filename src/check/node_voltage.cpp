@@ -1,7 +1,6 @@
 // Comparing results with the solution of the node equations.
 #include "check/node_voltage.h"
 
-#include <algorithm>
 #include <string>
 
 #include "check/arithmetic.h"
@@ -27,22 +26,16 @@ constexpr std::size_t kMostForAllPrimes = 5000;
 // Does a value depend on a symbol?
 bool is_symbolic(const Network& network) {
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
-    if (network.resistance(PartId{i}).is_symbolic()) return true;
+    if (network.is_symbolic(PartId{i})) return true;
   }
-  return std::any_of(
-      network.batteries().begin(), network.batteries().end(), [](const BatteryData& battery) {
-        return battery.emf.number.is_symbolic() || battery.internal.number.is_symbolic();
-      });
+  return false;
 }
 
 bool uses_matrix(const Network& network, check::Method method) {
   if (method != check::Method::by_size) return method == check::Method::matrix;
   std::size_t bits = 0;
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
-    if (network.is_alive(PartId{i})) bits += network.resistance(PartId{i}).bits();
-  }
-  for (const BatteryData& battery : network.batteries()) {
-    bits += battery.emf.number.bits() + battery.internal.number.bits();
+    if (network.is_alive(PartId{i})) bits += network.value_bits(PartId{i});
   }
   return bits <= kMostBits && check::count_unknowns(network) <= kMostUnknowns;
 }

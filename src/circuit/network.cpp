@@ -66,6 +66,24 @@ const Current& Network::driven_current(PartId part) const {
   return at->current;
 }
 
+bool Network::is_symbolic(PartId part) const {
+  if (kind(part) == ElementKind::battery) {
+    const BatteryData& data = battery(part);
+    return data.emf.number.is_symbolic() || data.internal.number.is_symbolic();
+  }
+  if (kind(part) == ElementKind::current_source) return driven_current(part).number.is_symbolic();
+  return resistance(part).is_symbolic();
+}
+
+std::size_t Network::value_bits(PartId part) const {
+  if (kind(part) == ElementKind::battery) {
+    const BatteryData& data = battery(part);
+    return data.emf.number.bits() + data.internal.number.bits();
+  }
+  if (kind(part) == ElementKind::current_source) return driven_current(part).number.bits();
+  return resistance(part).bits();
+}
+
 void Network::link_half(std::uint32_t half) {
   PartRecord& part = parts_[half / 2];
   const std::uint32_t which = half % 2;

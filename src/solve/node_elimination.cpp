@@ -75,23 +75,15 @@ class Elimination {
   // Equations in whole numbers, for resistors and batteries alone.
   [[nodiscard]] bool is_beyond() const {
     return std::any_of(left_.begin(), left_.end(), [&](PartId part) {
-      if (network_.kind(part) == ElementKind::resistor) {
-        return network_.resistance(part).is_symbolic();
-      }
-      if (network_.kind(part) != ElementKind::battery) return true;
-      const BatteryData& battery = network_.battery(part);
-      return battery.emf.number.is_symbolic() || battery.internal.number.is_symbolic();
+      const ElementKind kind = network_.kind(part);
+      const bool known = kind == ElementKind::resistor || kind == ElementKind::battery;
+      return !known || network_.is_symbolic(part);
     });
   }
 
   [[nodiscard]] std::size_t bits() const {
     std::size_t sum = 0;
-    for (const PartId part : left_) {
-      sum += network_.resistance(part).bits();
-      if (!is_source(network_.kind(part))) continue;
-      const BatteryData& battery = network_.battery(part);
-      sum += battery.emf.number.bits() + battery.internal.number.bits();
-    }
+    for (const PartId part : left_) sum += network_.value_bits(part);
     return sum;
   }
 

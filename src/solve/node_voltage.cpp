@@ -108,11 +108,8 @@ class NodeVoltage {
 
   // Symbols have no digits to lift.
   [[nodiscard]] bool has_symbols() const {
-    return std::any_of(left_.begin(), left_.end(), [this](PartId part) {
-      if (drives_current(part)) return network_.driven_current(part).number.is_symbolic();
-      const Drive d = drive(part);
-      return d.emf.is_symbolic() || d.resistance.is_symbolic();
-    });
+    return std::any_of(left_.begin(), left_.end(),
+                       [this](PartId part) { return network_.is_symbolic(part); });
   }
 
   template <class Equations>

@@ -43,6 +43,21 @@ Problem problem_of(const std::vector<Wire>& wires) {
 constexpr auto kE = PartKind::battery;
 constexpr auto kR = PartKind::resistor;
 
+// 12 V over 2 ohm and 3 ohm, with r ampere brought to the middle: I1 = (12 - 3 r) / 5.
+TEST(Symbols, CanBeTheCurrentOfASourceAlone) {
+  for (const Method method : {Method::automatic, Method::node_voltage}) {
+    SolveOptions options;
+    options.method = method;
+    const Trace trace = solve(
+        problem_of(
+            {{kE, 0, 1, 12}, {kR, 1, 2, 2}, {kR, 2, 0, 3}, {PartKind::current_source, 0, 2, r()}}),
+        options);
+    const CaseTrace& one = trace.cases.front();
+    EXPECT_EQ(one.branches[1].current.value->number, (12 - 3 * r()) / 5);
+    EXPECT_FALSE(one.checks.empty());
+  }
+}
+
 TEST(Symbols, GoThroughSeriesAndParallel) {
   // 12 V over r and 2 r in series, 3 r beside both.
   const Trace trace = solve(
