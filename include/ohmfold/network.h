@@ -164,6 +164,8 @@ class Network {
     return current_sources_;
   }
 
+  /// Is there, or was there, a battery or a source of current?
+  [[nodiscard]] bool has_source() const { return !batteries_.empty() || !current_sources_.empty(); }
   /// Does its resistance, or what it drives, depend on a symbol?
   [[nodiscard]] bool is_symbolic(PartId part) const;
   /// Bits of all its values together.

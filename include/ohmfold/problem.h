@@ -35,6 +35,14 @@ enum class PartKind : std::uint8_t {
 /// "resistor", "switch", …: the keyword of the circuit language.
 [[nodiscard]] std::string_view keyword(PartKind kind);
 
+/// Something that drives a current.
+[[nodiscard]] constexpr bool is_source(PartKind kind) {
+  return kind == PartKind::battery || kind == PartKind::current_source;
+}
+
+/// What the value of such a part is counted in; ohm for parts without a value.
+[[nodiscard]] Unit unit_of_value(PartKind kind);
+
 struct Part {
   std::string
       name;  ///< unique; a wire without a name in the file gets one that no name can be ("wire 3")

@@ -335,6 +335,10 @@ struct Share {
   CaseTrace alone;              ///< solved and checked like any other case, without answers
 };
 
+/// The voltage of a part in a share, counted as it is `together` with the other sources: what
+/// stands for a battery counts its own the other way round. Requires a part of the file.
+[[nodiscard]] Reading voltage_in_share(const Network& together, const Share& share, PartId part);
+
 struct Trace {
   std::shared_ptr<const Problem> problem;
   std::vector<CaseTrace> cases;

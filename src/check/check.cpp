@@ -10,6 +10,7 @@
 #include "check/node_voltage.h"
 #include "check/report.h"
 #include "check/step.h"
+#include "ohmfold/error.h"
 
 namespace ohmfold {
 namespace {
@@ -117,6 +118,12 @@ std::vector<Check> check_case(const Problem& problem, const CaseTrace& results) 
   }
   check_resistances(results, checks);
   return checks;
+}
+
+void demand_that_all_hold(const std::vector<Check>& checks, const std::string& where) {
+  for (const Check& check : checks) {
+    ensure(check.holds, "a check failed " + where + ": " + check.detail);
+  }
 }
 
 }  // namespace ohmfold

@@ -30,6 +30,11 @@ std::string_view keyword(PartKind kind) {
   throw InternalError("a kind of part without a keyword");
 }
 
+Unit unit_of_value(PartKind kind) {
+  if (kind == PartKind::battery) return Unit::volt;
+  return kind == PartKind::current_source ? Unit::ampere : Unit::ohm;
+}
+
 bool has_symbolic_values(const Problem& problem) {
   const auto in_part = [](const Part& part) {
     return (part.value.is_symbolic() && !part.unknown) || part.internal.is_symbolic();
@@ -117,7 +122,7 @@ Unit unit_of(const Question& question, const Problem& problem) {
     Unit operator()(const ResistanceSeenBy&) const { return Unit::ohm; }
     Unit operator()(const TheveninBetween&) const { return Unit::volt; }
     Unit operator()(const ValueOf& asked) const {
-      return problem.part(asked.part).kind == PartKind::battery ? Unit::volt : Unit::ohm;
+      return unit_of_value(problem.part(asked.part).kind);
     }
   };
   return std::visit(Reader{problem}, question);

@@ -102,6 +102,14 @@ bool Trace::is_beyond_budget() const {
                      [](const CaseTrace& c) { return c.beyond_budget.has_value(); });
 }
 
+Reading voltage_in_share(const Network& together, const Share& share, PartId part) {
+  Reading voltage = share.alone.branches.at(part.index).voltage;
+  const bool turned =
+      counts_rise(together.kind(part)) != counts_rise(share.alone.main.start.kind(part));
+  if (turned && voltage.value) voltage.value->number = -voltage.value->number;
+  return voltage;
+}
+
 bool Trace::has_contradiction() const {
   return std::any_of(cases.begin(), cases.end(),
                      [](const CaseTrace& c) { return c.contradiction.has_value(); });

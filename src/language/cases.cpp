@@ -89,8 +89,7 @@ bool check_kind(Draft& draft, const DraftSetting& setting, const Part& part) {
                           "a case can remove or short it");
         return false;
       }
-      if (part.kind == PartKind::resistor || part.kind == PartKind::lamp ||
-          part.kind == PartKind::battery || part.kind == PartKind::current_source) {
+      if (part.kind == PartKind::resistor || part.kind == PartKind::lamp || is_source(part.kind)) {
         return true;
       }
       report_wrong_kind(draft, setting, part, "it has no value", "");

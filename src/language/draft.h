@@ -107,9 +107,6 @@ struct Draft {
               std::optional<Span> other = {});
 };
 
-/// The unit in which the value of such a part is written.
-[[nodiscard]] Unit unit_of_value(PartKind kind);
-
 // Statements. Each reads one line after its keyword and adds to the draft only what is right.
 
 template <PartKind kKind>

@@ -86,7 +86,7 @@ bool expect_part_name(LineReader& line, Draft& draft, Part& part, std::string_vi
 /// source would drive its current round itself.
 bool check_ends(LineReader& line, const Part& part, const Token& from, const Token& to) {
   if (from.text != to.text) return true;
-  if (part.kind == PartKind::battery || part.kind == PartKind::current_source) {
+  if (is_source(part.kind)) {
     line.fail(DiagnosticKind::same_two_points, to.where, {with_kind(part), word(to)},
               "its terminals need two points");
     return false;
@@ -97,16 +97,10 @@ bool check_ends(LineReader& line, const Part& part, const Token& from, const Tok
 }
 
 bool has_value(PartKind kind) {
-  return kind == PartKind::battery || kind == PartKind::resistor || kind == PartKind::lamp ||
-         kind == PartKind::current_source;
+  return is_source(kind) || kind == PartKind::resistor || kind == PartKind::lamp;
 }
 
 }  // namespace
-
-Unit unit_of_value(PartKind kind) {
-  if (kind == PartKind::battery) return Unit::volt;
-  return kind == PartKind::current_source ? Unit::ampere : Unit::ohm;
-}
 
 template <PartKind kKind>
 void read_part(LineReader& line, Draft& draft) {

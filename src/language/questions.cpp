@@ -100,7 +100,7 @@ std::optional<Question> question_of_parts(Draft& draft, const DraftQuestion& que
       break;
   }
   const Part& source = draft.problem.part(*part);
-  if (source.kind == PartKind::battery || source.kind == PartKind::current_source) {
+  if (is_source(source.kind)) {
     return ResistanceSeenBy{*part};
   }
   draft.report(DiagnosticKind::wrong_kind_of_part, Severity::error, question.first.where,

@@ -110,9 +110,8 @@ void settle_whole(Draft& draft) {
     return;
   }
   warn_of_lonely_points(draft);
-  const bool has_source = std::any_of(parts.begin(), parts.end(), [](const Part& part) {
-    return part.kind == PartKind::battery || part.kind == PartKind::current_source;
-  });
+  const bool has_source = std::any_of(parts.begin(), parts.end(),
+                                      [](const Part& part) { return is_source(part.kind); });
   if (!has_source && draft.questions.empty()) {
     draft.report(DiagnosticKind::nothing_to_find, Severity::warning, {}, {});
   }

@@ -1,10 +1,12 @@
 // Resistors in series: a chain with nothing else joined between its parts carries one current.
 #include <algorithm>
+#include <array>
 
 #include "rules/chain.h"
 #include "rules/combined.h"
 #include "rules/rules.h"
 #include "rules/visited.h"
+#include "rules/what_else.h"
 
 namespace ohmfold {
 namespace {
@@ -33,16 +35,7 @@ Fact why_apart(const Network& network, PartId first, PartId second) {
     if (point == network.from(second) || point == network.to(second)) shared = point;
   }
   if (!shared.exists()) return ShareNoPoint{first, second};
-  Fact fact = ChainCloses{first, shared};
-  network.for_each_at(shared, [&](PartId other) {
-    if (other == first || other == second) return;
-    if (is_source(network.kind(other))) {
-      fact = SourceBetween{other, shared};
-    } else if (!std::holds_alternative<SourceBetween>(fact)) {
-      fact = AlsoMeets{other, shared};
-    }
-  });
-  return fact;
+  return what_else(network, shared, std::array{first, second}, ChainCloses{first, shared});
 }
 
 // The stretch of a chain that the place names, and the points it lies between.

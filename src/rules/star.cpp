@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <unordered_set>
 
+#include "rules/what_else.h"
+
 namespace ohmfold {
 namespace {
 
@@ -23,20 +25,6 @@ PointId middle_of(const Network& network, const Place& place) {
   return {};
 }
 
-// What else is joined at the middle: the source rather than another part.
-Fact what_else(const Network& network, const Place& place, PointId middle) {
-  Fact fact = AllMeetAt{middle};
-  network.for_each_at(middle, [&](PartId other) {
-    if (std::find(place.parts.begin(), place.parts.end(), other) != place.parts.end()) return;
-    if (is_source(network.kind(other))) {
-      fact = SourceBetween{other, middle};
-    } else if (!std::holds_alternative<SourceBetween>(fact)) {
-      fact = AlsoMeets{other, middle};
-    }
-  });
-  return fact;
-}
-
 }  // namespace
 
 Verdict judge_star(const Network& network, const Place& place, ArmCount count) {
@@ -52,7 +40,7 @@ Verdict judge_star(const Network& network, const Place& place, ArmCount count) {
   const PointId middle = middle_of(network, place);
   if (!middle.exists()) return {false, {ShareNoPoint{place.parts[0], place.parts[1]}}};
   if (network.degree(middle) != place.parts.size()) {
-    return {false, {what_else(network, place, middle)}};
+    return {false, {what_else(network, middle, place.parts, AllMeetAt{middle})}};
   }
   std::vector<std::pair<PointId, PartId>> ends;
   for (const PartId part : place.parts) ends.emplace_back(network.across(part, middle), part);

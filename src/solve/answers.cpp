@@ -123,7 +123,7 @@ class Answerer {
   Reading further(Network network) {
     result_.further.push_back(reduce(std::move(network), options_));
     further_ = result_.further.size() - 1;
-    return port_resistance(result_.further.back());
+    return seen_resistance(result_.further.back());
   }
 
   const BranchResult& branch(PartId part) { return result_.branches[part.index]; }
@@ -146,7 +146,7 @@ class Answerer {
 
 }  // namespace
 
-Reading port_resistance(const Reduction& reduction) {
+Reading seen_resistance(const Reduction& reduction) {
   switch (reduction.stop) {
     case Stop::reduced:
       return Resistance{reduction.end.resistance(reduction.root).lowest_terms()};
@@ -171,8 +171,7 @@ std::vector<Question> questions_of(const Problem& problem, bool complete) {
   if (!problem.questions.empty()) return problem.questions;
   std::vector<PartId> sources;
   for (std::uint32_t i = 0; i < problem.parts.size(); ++i) {
-    const PartKind kind = problem.parts[i].kind;
-    if (kind == PartKind::battery || kind == PartKind::current_source) sources.push_back(PartId{i});
+    if (is_source(problem.parts[i].kind)) sources.push_back(PartId{i});
   }
   std::vector<Question> questions;
   for (const PartId unknown : unknowns_of(problem)) questions.emplace_back(ValueOf{unknown});

@@ -7,9 +7,10 @@
 
 namespace ohmfold {
 
-/// The resistance between the points of a port, from its reduction; no_path where nothing joins
-/// them, too_long where node-voltage analysis would take too much work.
-[[nodiscard]] Reading port_resistance(const Reduction& reduction);
+/// The resistance that a reduction shows to its port, or, where it does not stop at a bridge, to
+/// its one source; no_path where nothing joins the terminals, too_long where node-voltage analysis
+/// would take too much work.
+[[nodiscard]] Reading seen_resistance(const Reduction& reduction);
 
 /// The questions of a problem; where it asks none, all of them: the resistance seen by each
 /// battery, and the current, voltage and power of each part. Only the first where `complete` is

@@ -4,10 +4,10 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "circuit/battery_direction.h"
 #include "exact/combine.h"
 #include "ohmfold/error.h"
 #include "ohmfold/solve.h"
-#include "solve/battery_direction.h"
 
 namespace ohmfold {
 namespace {

@@ -24,4 +24,21 @@ Reduction reduce(Network start, const SolveOptions& options) {
   return reduction;
 }
 
+Kind kind_of(const Reduction& driven) {
+  switch (driven.stop) {
+    case Stop::reduced:
+    case Stop::short_circuit:
+      return driven.choice.made ? Kind::bridge : Kind::series_parallel;
+    case Stop::bridge:
+      return Kind::bridge;
+    case Stop::several_sources:
+      return Kind::several_sources;
+    case Stop::open:
+      return Kind::open_circuit;
+    case Stop::no_source:
+      return Kind::no_source;
+  }
+  return Kind::no_source;
+}
+
 }  // namespace ohmfold

@@ -20,4 +20,7 @@ namespace ohmfold {
 /// node-voltage analysis is left to that.
 [[nodiscard]] Reduction reduce(Network start, const SolveOptions& options);
 
+/// What kind of network a reduction seen from sources was of.
+[[nodiscard]] Kind kind_of(const Reduction& driven);
+
 }  // namespace ohmfold

@@ -4,7 +4,6 @@
 #include "check/check.h"
 #include "check/step.h"
 #include "circuit/set_case.h"
-#include "ohmfold/error.h"
 #include "ohmfold/symbolic.h"
 #include "solve/answers.h"
 #include "solve/cautions.h"
@@ -25,29 +24,6 @@
 namespace ohmfold {
 namespace {
 
-bool has_source(const Network& network) {
-  return !network.batteries().empty() || !network.current_sources().empty();
-}
-
-Kind kind_of(const Reduction& main, bool driven) {
-  if (!driven) return Kind::no_source;
-  if (main.choice.made && main.stop != Stop::several_sources) return Kind::bridge;
-  switch (main.stop) {
-    case Stop::reduced:
-    case Stop::short_circuit:
-      return Kind::series_parallel;
-    case Stop::bridge:
-      return Kind::bridge;
-    case Stop::several_sources:
-      return Kind::several_sources;
-    case Stop::open:
-      return Kind::open_circuit;
-    case Stop::no_source:
-      return Kind::no_source;
-  }
-  return Kind::no_source;
-}
-
 class CaseSolver {
  public:
   CaseSolver(const Problem& problem, const Case& setting, const SolveOptions& options,
@@ -63,10 +39,10 @@ class CaseSolver {
       result_.main.start = std::move(start);
       return std::move(result_);
     }
-    const bool driven = has_source(start);
+    const bool driven = start.has_source();
     result_.main = reduce(driven ? std::move(start) : without_source(std::move(start)), options_);
-    result_.kind = kind_of(result_.main, driven);
-    prove(result_);
+    result_.kind = driven ? kind_of(result_.main) : Kind::no_source;
+    if (scrutiny_ == Scrutiny::full) prove(result_);
     if (options_.reduce_only) {
       result_.checks = check_steps(result_.main);
     } else if (!suffices()) {
@@ -76,7 +52,7 @@ class CaseSolver {
     } else if (!superposed()) {
       solve_driven();
     }
-    demand_that_checks_hold();
+    demand_that_all_hold(result_.checks, "in case \"" + result_.name + "\"");
     return std::move(result_);
   }
 
@@ -110,7 +86,7 @@ class CaseSolver {
   }
 
   void solve_undriven() {
-    if (result_.main.source.exists()) result_.equivalent = port_resistance(result_.main);
+    if (result_.main.source.exists()) result_.equivalent = seen_resistance(result_.main);
     const PointPotentials points = fill_in_nothing(problem_, result_);
     answer(problem_, setting_, options_, &points, result_);
     if (scrutiny_ == Scrutiny::none) return;
@@ -174,32 +150,18 @@ class CaseSolver {
 
   void find_equivalent(bool found, const Flow<ExactField>& flow) {
     const Reduction& main = result_.main;
-    switch (main.stop) {
-      case Stop::reduced:
-        result_.equivalent = Resistance{main.end.resistance(main.root).lowest_terms()};
-        return;
-      case Stop::short_circuit:
-        result_.equivalent = Resistance{};
-        return;
-      case Stop::open:
-        result_.equivalent = Undetermined::no_path;
-        return;
-      case Stop::bridge: {
-        const Current current{found ? flow.current[main.source.index] : Number(0)};
-        if (!found) {
-          result_.equivalent = Undetermined::too_long;
-        } else if (current.is_zero() || main.end.kind(main.source) != ElementKind::battery) {
-          // A battery of 0 V tells nothing of what it feeds, a source of current has no voltage of
-          // its own.
-          result_.equivalent = fed_resistance();
-        } else {
-          result_.equivalent = Voltage{flow.voltage[main.source.index]} / current;
-        }
-        return;
-      }
-      case Stop::several_sources:
-      case Stop::no_source:
-        return;
+    if (main.stop == Stop::several_sources || main.stop == Stop::no_source) return;
+    if (main.stop != Stop::bridge) {
+      result_.equivalent = seen_resistance(main);
+    } else if (!found) {
+      result_.equivalent = Undetermined::too_long;
+    } else {
+      const Current current{flow.current[main.source.index]};
+      // A battery of 0 V tells nothing of what it feeds, a source of current has no voltage of its
+      // own.
+      const bool tells = !current.is_zero() && main.end.kind(main.source) == ElementKind::battery;
+      result_.equivalent =
+          tells ? Reading(Voltage{flow.voltage[main.source.index]} / current) : fed_resistance();
     }
   }
 
@@ -211,7 +173,7 @@ class CaseSolver {
     network.commit(edit);
     network.add(ElementKind::port, network.to(result_.main.source),
                 network.from(result_.main.source));
-    return port_resistance(reduce(std::move(network), options_));
+    return seen_resistance(reduce(std::move(network), options_));
   }
 
   void find_conditions() {
@@ -222,12 +184,6 @@ class CaseSolver {
       if (!current.value) continue;
       auto condition = sign_condition(current.value->number);
       if (condition) result_.conditions.push_back({part, std::move(*condition)});
-    }
-  }
-
-  void demand_that_checks_hold() const {
-    for (const Check& check : result_.checks) {
-      ensure(check.holds, "a check failed in case \"" + result_.name + "\": " + check.detail);
     }
   }
 

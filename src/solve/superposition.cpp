@@ -5,7 +5,7 @@
 
 #include "check/check.h"
 #include "circuit/set_case.h"
-#include "ohmfold/error.h"
+#include "solve/answers.h"
 #include "solve/blocked_current.h"
 #include "solve/drive.h"
 #include "solve/ideal_currents.h"
@@ -71,24 +71,14 @@ bool has_open_battery(const Network& start) {
 
 // False where the exact values of all parts would be too long to write.
 bool solve_alone(const Problem& problem, const SolveOptions& options, CaseTrace& alone) {
-  alone.kind = alone.main.stop == Stop::open ? Kind::open_circuit
-               : alone.main.choice.made      ? Kind::bridge
-                                             : Kind::series_parallel;
+  alone.kind = kind_of(alone.main);
   Flow<ExactField> flow(ExactField{}, alone.main.end.part_count());
   drive_left(alone.main, flow);
   if (!all_values_fit(alone.main, flow, problem.parts.size(), options.most_bits)) return false;
-  if (alone.main.stop == Stop::reduced) {
-    alone.equivalent = Resistance{alone.main.end.resistance(alone.main.root).lowest_terms()};
-  } else if (alone.main.stop == Stop::short_circuit) {
-    alone.equivalent = Resistance{};
-  } else {
-    alone.equivalent = Undetermined::no_path;
-  }
+  alone.equivalent = seen_resistance(alone.main);
   fill_in_results(problem, flow, alone);
   alone.checks = check_case(problem, alone);
-  for (const Check& check : alone.checks) {
-    ensure(check.holds, "a check failed for a source alone: " + check.detail);
-  }
+  demand_that_all_hold(alone.checks, "for a source alone");
   return true;
 }
 
@@ -129,11 +119,8 @@ Flow<ExactField> sum_of_shares(const Network& start, const std::vector<Share>& s
       } else {
         flow.open_share[i] = branch.current.why == Undetermined::ideal_loop;
       }
-      if (!branch.voltage.value) continue;
-      // What stands for a battery counts its voltage the other way round.
-      const bool turned = counts_rise(start.kind(branch.part)) !=
-                          counts_rise(share.alone.main.start.kind(branch.part));
-      flow.voltage[i] += turned ? -branch.voltage.value->number : branch.voltage.value->number;
+      const Reading voltage = voltage_in_share(start, share, branch.part);
+      if (voltage.value) flow.voltage[i] += voltage.value->number;
     }
   }
   // One on no closed path drives nothing, and its own voltage lies between its terminals.

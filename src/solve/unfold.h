@@ -1,8 +1,8 @@
 // The way back: one backward loop over the steps, with one case for each law.
 #pragma once
 
+#include "circuit/battery_direction.h"
 #include "ohmfold/trace.h"
-#include "solve/battery_direction.h"
 #include "solve/flow.h"
 
 namespace ohmfold {

@@ -40,8 +40,7 @@ class Chooser {
       : reducer_(reducer),
         core_(reducer.network()),
         stuck_(core_.network(), options.pairs),
-        drives_(!reducer.network().batteries().empty() ||
-                !reducer.network().current_sources().empty()) {
+        drives_(reducer.network().has_source()) {
     choice_.asked = options.method;
     choice_.after = reducer.steps().size();
     choice_.made = true;

@@ -3,22 +3,18 @@
 
 #include <algorithm>
 
+#include "circuit/battery_direction.h"
+
 namespace ohmfold::views {
 
 namespace {
-
-/// Does the battery run along the one made? The edit kept its ends in the direction of that one.
-bool runs_along(const Scene& scene, const Step& step, std::size_t index) {
-  const PointId first = index == 0 ? step.adds.front().from : step.merges[2 * (index - 1)];
-  return scene.reduction.end.from(step.takes[index]) == first;
-}
 
 /// Terms that are subtracted stand last, so that a line begins with a plus.
 std::vector<std::size_t> plus_first(const Scene& scene, const Step& step) {
   std::vector<std::size_t> order;
   for (const bool along : {true, false}) {
     for (std::size_t i = 0; i < step.takes.size(); ++i) {
-      if (runs_along(scene, step, i) == along) order.push_back(i);
+      if (battery_runs_along(scene.reduction.end, step, i) == along) order.push_back(i);
     }
   }
   return order;
@@ -30,7 +26,7 @@ Equation emf_line(const Scene& scene, const Step& step) {
   std::vector<bool> minus;
   for (const std::size_t i : plus_first(scene, step)) {
     const PartId part = step.takes[i];
-    minus.push_back(!runs_along(scene, step, i));
+    minus.push_back(!battery_runs_along(scene.reduction.end, step, i));
     symbols.push_back(scene.symbols.value(part));
     values.emplace_back(scene.reduction.end.battery(part).emf);
   }

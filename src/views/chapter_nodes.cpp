@@ -1,6 +1,7 @@
 // Node-voltage analysis of what no rule reduces: why it is needed, its equations, its potentials.
 #include <algorithm>
 
+#include "circuit/set_case.h"
 #include "views/amounts.h"
 #include "views/elimination_lines.h"
 #include "views/node_equations.h"
@@ -11,14 +12,6 @@ namespace ohmfold::views {
 namespace {
 
 constexpr std::size_t kMostJoined = 12;
-
-PointId ground_of(const Problem& problem) {
-  if (problem.ground) return *problem.ground;
-  for (const Part& part : problem.parts) {
-    if (part.kind == PartKind::battery) return part.from;
-  }
-  return PointId{0};
-}
 
 Words several_words() {
   return say("More than one source is left, so no single resistance can stand for the rest.");

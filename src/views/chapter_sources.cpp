@@ -52,13 +52,8 @@ void add_share(const Scene& scene, const Share& share, Document& document) {
 
 /// What one source alone does to a part, with the sign that the part has among all sources.
 Reading partial(const Scene& scene, const Share& share, PartId part, Subject subject) {
-  const BranchResult& branch = share.alone.branches.at(part.index);
-  if (subject == Subject::current) return branch.current;
-  Reading voltage = branch.voltage;
-  const bool turned = counts_rise(scene.reduction.start.kind(part)) !=
-                      counts_rise(share.alone.main.start.kind(part));
-  if (turned && voltage.value) voltage.value->number = -voltage.value->number;
-  return voltage;
+  return subject == Subject::current ? share.alone.branches.at(part.index).current
+                                     : voltage_in_share(scene.reduction.start, share, part);
 }
 
 Words cell(const Scene& scene, const Reading& reading) {

@@ -18,9 +18,8 @@ bool any(const Problem& problem, PartKind kind) {
 
 std::size_t sources_of(const Problem& problem) {
   return static_cast<std::size_t>(
-      std::count_if(problem.parts.begin(), problem.parts.end(), [](const Part& part) {
-        return part.kind == PartKind::battery || part.kind == PartKind::current_source;
-      }));
+      std::count_if(problem.parts.begin(), problem.parts.end(),
+                    [](const Part& part) { return is_source(part.kind); }));
 }
 
 Words given_value(const Part& part, int figures) {
@@ -46,12 +45,6 @@ Words given_value(const Part& part, int figures) {
       return {};
   }
   return {};
-}
-
-/// What the value of a part is counted in.
-Unit unit_of(const Part& part) {
-  if (part.kind == PartKind::battery) return Unit::volt;
-  return part.kind == PartKind::current_source ? Unit::ampere : Unit::ohm;
 }
 
 /// What is known of the circuit at work.
@@ -110,7 +103,7 @@ Words setting_words(const Problem& problem, const Setting& setting) {
       return say("a wire stands in place of ", name);
     case SettingKind::value:
       return say(name, " has ",
-                 Amount{{setting.value, unit_of(part)}, Form::given, problem.figures});
+                 Amount{{setting.value, unit_of_value(part.kind)}, Form::given, problem.figures});
   }
   return {};
 }

@@ -26,7 +26,7 @@ Number bridge(const Arms& arms) {
     network.add(ElementKind::resistor, PointId{ends[i][0]}, PointId{ends[i][1]}, Ratio(arms[i]));
   }
   network.add(ElementKind::port, PointId{0}, PointId{3});
-  return port_resistance(reduce(std::move(network), false)).value->number;
+  return seen_resistance(reduce(std::move(network), false)).value->number;
 }
 
 Number in_series(const Number& a, const Number& b) {
