@@ -3,6 +3,7 @@
 
 #include "ohmfold/problem.h"
 #include "ohmfold/source.h"
+#include "ohmfold/work.h"
 
 namespace ohmfold {
 
@@ -21,5 +22,17 @@ namespace ohmfold {
 
 /// Reads a voltage as a circuit file writes it ("12V", "12 V", "1.5 kV", "12").
 [[nodiscard]] Outcome<Number> read_voltage(const SourceText& source);
+
+/// Reads a work file: claims about a problem, in the order of their lines. The names of the
+/// problem, and those that claims before bring in, tell what a short form such as `V_AB` means;
+/// whether a name names anything is for the judge. A wrong unit is no error here, either. All
+/// findings are reported in one run; there is a work exactly where none of them is an error. Cost
+/// as for read_circuit.
+[[nodiscard]] Outcome<Work> read_work(const SourceText& source, const Problem& problem);
+
+/// Reads one more claim, of one line, after those of `before`; nothing and no finding for an empty
+/// line or a comment.
+[[nodiscard]] Outcome<Claim> read_claim(const SourceText& line, const Problem& problem,
+                                        const Work& before);
 
 }  // namespace ohmfold

@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "ohmfold/coach.h"
 #include "ohmfold/decimal.h"
 #include "ohmfold/inspect.h"
 #include "ohmfold/trace.h"
@@ -29,6 +30,31 @@ struct TextOptions {
 
 /// The same as JSON, version 1 of "ohmfold-inspection" (docs/trace.md).
 [[nodiscard]] std::string render_inspection_json(const Inspection& inspection);
+
+/// What there is to say about each line of a work, the marks, what is right so far and what is
+/// still asked. No right value is given that the work does not have.
+[[nodiscard]] std::string render_judgement_text(const Exercise& exercise, const Work& work,
+                                                const WorkJudgement& judged,
+                                                const TextOptions& options = {});
+
+/// The same as JSON, version 1 of "ohmfold-judgement" (docs/judgement.md).
+[[nodiscard]] std::string render_judgement_json(const Exercise& exercise, const Work& work,
+                                                const WorkJudgement& judged);
+
+/// What there is to say about one line, as one paragraph of one to three sentences.
+[[nodiscard]] std::string render_reply(const Exercise& exercise, const Work& work,
+                                       const WorkJudgement& judged, std::size_t claim,
+                                       const TextOptions& options = {});
+
+/// A hint in words. Only HintLevel::tell states a value.
+[[nodiscard]] std::string render_hint(const Exercise& exercise, const Work& work,
+                                      const WorkJudgement& judged, const Hint& hint,
+                                      HintLevel level, const TextOptions& options = {});
+
+/// The circuit of a case as the person's own reduction has left it: each part, its points, its
+/// value as far as they have it.
+[[nodiscard]] std::string render_standing(const Exercise& exercise, const CaseStanding& standing,
+                                          const TextOptions& options = {});
 
 /// Which case contradicts itself and where, or is beyond the budget for symbols, as one line each,
 /// for standard error.

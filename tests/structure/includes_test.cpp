@@ -24,8 +24,9 @@ const std::map<std::string, std::set<std::string>> kArrows = {
     {"check", {"exact", "circuit"}},
     {"bridge", {"exact", "circuit", "rules"}},
     {"solve", {"exact", "circuit", "rules", "check", "bridge"}},
+    {"coach", {"exact", "circuit", "language", "rules", "solve"}},
     {"views", {"exact", "circuit"}},
-    {"cli", {"exact", "circuit", "language", "rules", "check", "bridge", "solve", "views"}},
+    {"cli", {"exact", "circuit", "language", "rules", "check", "bridge", "solve", "coach", "views"}},
 };
 
 /// Libraries of others, by the first folder of their headers, and where each may be included.
