@@ -148,7 +148,8 @@ bool is_short(const LineReader& line) {
 }
 
 std::optional<Statement> read_short_claim(LineReader& line, const WorkNames& names) {
-  if (line.peek().is_sign("(") || joins(line.peek_second())) {
+  const bool named = line.peek().kind == TokenKind::word;
+  if (line.peek().is_sign("(") || (named && joins(line.peek_second()))) {
     fail_without_name(line);
     return std::nullopt;
   }
