@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "ohmfold/render.h"
+#include "views/class_report_outline.h"
 #include "views/document.h"
 #include "views/inspection_outline.h"
 #include "views/lettering.h"
@@ -221,6 +222,10 @@ std::string render_text(const Trace& trace, const TextOptions& options) {
 
 std::string render_inspection_text(const Inspection& inspection, const TextOptions& options) {
   return views::TextWriter(options).write(views::inspection_outline(inspection, options.figures));
+}
+
+std::string render_class_report_text(const ClassReport& report, const TextOptions& options) {
+  return views::TextWriter(options).write(views::class_report_outline(report));
 }
 
 }  // namespace ohmfold
