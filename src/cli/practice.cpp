@@ -91,21 +91,26 @@ Practice::Reply Practice::take(std::string_view typed) {
 }
 
 Practice::Reply Practice::claim(const std::string& line) {
-  const SourceText source{.name = "claim", .text = line};
-  const Outcome<Claim> claim = read_claim(source, *exercise_->problem, written_.work);
+  const Outcome<Claim> claim =
+      read_claim({.name = "claim", .text = line}, *exercise_->problem, written_.work);
+  const std::string findings = findings_words(claim.diagnostics, options_);
   if (has_error(claim.diagnostics)) {
     const bool is_one_word = line.find(' ') == std::string::npos;
     const std::string_view meant = is_one_word ? nearest(line, kCommands) : std::string_view();
     if (!meant.empty()) return {"Did you mean '" + std::string(meant) + "'?\n"};
-    return {findings_words(claim.diagnostics, source)};
+    return {findings};
   }
   if (written_.work.claims.size() >= kMostClaimsInPractice) {
     return {"This work has " + std::to_string(kMostClaimsInPractice) +
             " claims; no more can be added here.\n"};
   }
-  if (claim.value) return judge(line);
-  written_.file = with_line(written_.file, line);  // a comment is kept
-  return {.changed = true};
+  if (!claim.value) {
+    written_.file = with_line(written_.file, line);  // a comment is kept
+    return {.changed = true};
+  }
+  Reply reply = judge(line);
+  reply.text = findings + reply.text;
+  return reply;
 }
 
 Practice::Reply Practice::judge(const std::string& line) {

@@ -5,11 +5,22 @@
 #include <functional>
 #include <string_view>
 
+#include "views/lettering.h"
+
 namespace ohmfold {
 namespace {
 
 /// Entries of a list that are shown; the others are counted.
 constexpr std::size_t kMostListed = 12;
+
+std::string paragraph(std::string_view text, const TextOptions& options) {
+  std::string lines;
+  const std::string shown = views::lettered(text, options.letters);
+  for (const std::string& line : views::wrapped(shown, static_cast<std::size_t>(options.width))) {
+    lines += line + '\n';
+  }
+  return lines;
+}
 
 std::string counted(std::size_t count, std::string_view one) {
   return std::to_string(count) + ' ' + std::string(one) + (count == 1 ? "" : "s");
@@ -88,13 +99,13 @@ std::string attempt_words(const Situation& situation, const Attempt& attempt) {
 std::string greeting_words(const Situation& situation, bool nothing_is_open) {
   const Problem& problem = *situation.exercise.problem;
   std::string text;
-  if (!problem.title.empty()) text += problem.title + "\n\n";
-  for (const std::string& paragraph : problem.texts) text += paragraph + "\n\n";
+  if (!problem.title.empty()) text += paragraph(problem.title, situation.options) + '\n';
+  for (const std::string& one : problem.texts) text += paragraph(one, situation.options) + '\n';
   if (!situation.work.claims.empty()) text += resumed_words(situation);
   text += standing_words(situation) + '\n';
   if (nothing_is_open) text += "Everything that is asked for is answered.\n";
   if (situation.exercise.trace.cases.size() > 1) text += case_words(situation.exercise);
-  return text + "Write one claim on a line, such as: R12 = R1 + R2 = 6 ohm. Or: help, quit.\n";
+  return text + "Write one claim on a line, such as R12 = R1 + R2 = 6 ohm; or: help, hint, quit.\n";
 }
 
 std::string standing_words(const Situation& situation) {
@@ -148,9 +159,13 @@ std::string case_words(const Exercise& exercise) {
   return list("To go to a case, write:", labels);
 }
 
-std::string findings_words(const Diagnostics& findings, const SourceText& line) {
+std::string findings_words(const Diagnostics& findings, const TextOptions& options) {
   std::string text;
-  for (const Diagnostic& finding : findings) text += whole_lines(render(finding, line));
+  for (const Diagnostic& finding : findings) {
+    const bool is_error = finding.severity == Severity::error;
+    text += paragraph((is_error ? "This cannot be read: " : "Take care: ") + message(finding) + '.',
+                      options);
+  }
   return text;
 }
 

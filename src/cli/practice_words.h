@@ -36,8 +36,8 @@ struct Situation {
 /// The labels of the cases, and how to go to another.
 [[nodiscard]] std::string case_words(const Exercise& exercise);
 
-/// Findings of one line, with the place marked below it.
-[[nodiscard]] std::string findings_words(const Diagnostics& findings, const SourceText& line);
+/// Findings of the line just typed, a paragraph each.
+[[nodiscard]] std::string findings_words(const Diagnostics& findings, const TextOptions& options);
 
 /// A hint at the last line, which is not right.
 [[nodiscard]] Hint mend_last(const WorkJudgement& judged);
