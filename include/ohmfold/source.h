@@ -106,6 +106,7 @@ enum class DiagnosticKind : std::uint8_t {
   combination_without_name,
   ambiguous_short_form,
   several_claims,
+  value_too_long,
   // at the end of a long list
   more_findings,
 };

@@ -60,7 +60,7 @@ bool expect_make(LineReader& line) {
   return false;
 }
 
-std::optional<Statement> read_combination(LineReader& line, WorkNames& names,
+std::optional<Statement> read_combination(LineReader& line, const WorkNames& names,
                                           const std::vector<Token>& list, Joining how) {
   if (list.size() < 2) {
     line.fail(DiagnosticKind::expected, list.front().where,
@@ -96,7 +96,7 @@ std::vector<std::vector<Token>> take_values(LineReader& line) {
   }
 }
 
-bool read_values(LineReader& line, WorkNames& names, RewriteClaim& claim) {
+bool read_values(LineReader& line, const WorkNames& names, RewriteClaim& claim) {
   if (!is_equals(line.peek())) return true;
   const Token equals = line.take();
   std::vector<std::vector<Token>> values = take_values(line);
@@ -115,7 +115,7 @@ bool read_values(LineReader& line, WorkNames& names, RewriteClaim& claim) {
   return true;
 }
 
-std::optional<Statement> read_rewriting(LineReader& line, WorkNames& names,
+std::optional<Statement> read_rewriting(LineReader& line, const WorkNames& names,
                                         const std::vector<Token>& list, RuleName rule) {
   if (!expect_three(line, list, "parts") || !expect_make(line)) return std::nullopt;
   const auto made = expect_list(line);
@@ -132,7 +132,7 @@ std::optional<Statement> read_rewriting(LineReader& line, WorkNames& names,
   return claim;
 }
 
-std::optional<Statement> read_how(LineReader& line, WorkNames& names,
+std::optional<Statement> read_how(LineReader& line, const WorkNames& names,
                                   const std::vector<Token>& list) {
   constexpr std::array<std::string_view, 4> kHow{"series", "parallel", "delta", "star"};
   if (line.take_word(kHow[0])) return read_combination(line, names, list, Joining::series);
@@ -182,7 +182,7 @@ void fail_after_list(LineReader& line, const std::vector<Token>& list, const Tok
 
 }  // namespace
 
-std::optional<Statement> read_list_claim(LineReader& line, WorkNames& names) {
+std::optional<Statement> read_list_claim(LineReader& line, const WorkNames& names) {
   const Token second = line.peek_second();
   const auto list = expect_list(line);
   if (!list) return std::nullopt;

@@ -7,7 +7,8 @@
 #include "language/claims.h"
 #include "language/expression_tree.h"
 #include "language/nearest.h"
-#include "language/symbols.h"
+#include "language/symbolic_expression.h"
+#include "language/values.h"
 #include "ohmfold/decimal.h"
 
 namespace ohmfold {
@@ -26,25 +27,27 @@ std::size_t length_to_equals(std::span<const Token> tokens) {
   return static_cast<std::size_t>(end - tokens.begin());
 }
 
-/// Is it a sum of values rather than of parts: "3/2 r + 2 ohm"?
-bool is_sum_of_values(std::span<const Token> tokens, WorkNames& names) {
-  const auto is_value = [&names](const Token& piece) {
-    constexpr std::string_view kBegin = "0123456789.";
-    return piece.kind == TokenKind::word &&
-           (kBegin.find(piece.text.front()) != std::string_view::npos ||
-            names.symbols().names.contains(piece.text));
+/// Do operators join parts rather than values as in "3/2 r + 2 ohm"?
+bool joins_parts(std::span<const Token> tokens, const WorkNames& names) {
+  const auto is_parallel = [](const Token& token) {
+    return joins(token) && token.text != "+" && token.text != "(" && token.text != ")";
   };
   const auto is_part = [&names](const Token& token) { return names.is_part(token.text); };
-  if (std::any_of(tokens.begin(), tokens.end(), is_part)) return false;
-  const std::vector<Token> pieces = cut_value(tokens);
-  return std::any_of(pieces.begin(), pieces.end(), is_value);
+  const auto is_number = [](const Token& token) {
+    return token.kind == TokenKind::word && decimal_length(token.text) > 0;
+  };
+  if (std::none_of(tokens.begin(), tokens.end(), joins)) return false;
+  if (std::any_of(tokens.begin(), tokens.end(), is_parallel)) return true;
+  if (std::any_of(tokens.begin(), tokens.end(), is_part)) return true;
+  return std::none_of(tokens.begin(), tokens.end(), is_number) &&
+         !uses_symbols(tokens, names.symbols());
 }
 
 /// Does a name stand where a value is wanted? "R47" is one only where no part has that name.
-bool is_no_value(std::span<const Token> tokens, WorkNames& names) {
+bool is_no_value(std::span<const Token> tokens, const WorkNames& names) {
   if (tokens.empty() || !is_name(tokens.front().text)) return false;
   const std::string_view name = tokens.front().text;
-  return names.is_part(name) || (!names.symbols().names.contains(name) && !parse_letter_code(name));
+  return names.is_part(name) || (!names.symbols().contains(name) && !parse_letter_code(name));
 }
 
 /// The combinations of a tree, each operand a name or an earlier one of them.
@@ -71,8 +74,8 @@ std::vector<Combination> combinations_of(const ExpressionTree& tree) {
   return combinations;
 }
 
-std::optional<Statement> read_combination(LineReader& line, WorkNames& names, const Token& result,
-                                          std::size_t length) {
+std::optional<Statement> read_combination(LineReader& line, const WorkNames& names,
+                                          const Token& result, std::size_t length) {
   ExpressionTree tree = parse_expression(first_tokens(line.rest(), length), OperandForm::names);
   if (tree.error) {
     line.fail(tree.error->kind, tree.error->where, tree.error->arguments, tree.error->remedy);
@@ -142,7 +145,7 @@ bool is_short(const LineReader& line) {
   return line.peek().kind == TokenKind::sign || is_equals(second) || joins(second);
 }
 
-std::optional<Statement> read_short_claim(LineReader& line, WorkNames& names) {
+std::optional<Statement> read_short_claim(LineReader& line, const WorkNames& names) {
   if (line.peek().is_sign("(") || joins(line.peek_second())) {
     fail_without_name(line);
     return std::nullopt;
@@ -153,9 +156,8 @@ std::optional<Statement> read_short_claim(LineReader& line, WorkNames& names) {
   const std::size_t length = length_to_equals(right);
   const bool has_more = right[length].kind != TokenKind::end;
   const std::span<const Token> side = right.first(length);
-  const bool combines =
-      std::any_of(side.begin(), side.end(), joins) && (has_more || !is_sum_of_values(side, names));
-  if (combines) {
+  const bool sums = has_more && std::any_of(side.begin(), side.end(), joins);
+  if (sums || joins_parts(side, names)) {
     if (!line.expect_sign("=")) return std::nullopt;
     return read_combination(line, names, *left, length);
   }

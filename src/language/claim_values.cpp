@@ -11,7 +11,8 @@ bool is_equals(const Token& token) {
   return token.is_sign("=") || token.is_sign("~") || token.is_sign("\xE2\x89\x88");
 }
 
-std::optional<WrittenValue> expect_claimed_value(LineReader& line, WorkNames& names, Unit plain) {
+std::optional<WrittenValue> expect_claimed_value(LineReader& line, const WorkNames& names,
+                                                 Unit plain) {
   if (!is_equals(line.peek())) {
     line.fail_expected("'='");
     return std::nullopt;
@@ -20,13 +21,13 @@ std::optional<WrittenValue> expect_claimed_value(LineReader& line, WorkNames& na
   return expect_written_value(line, names.symbols(), line.rest(), plain);
 }
 
-bool read_combined_value(LineReader& line, WorkNames& names, CombineClaim& claim) {
+bool read_combined_value(LineReader& line, const WorkNames& names, CombineClaim& claim) {
   if (!is_equals(line.peek())) return line.expect_end();
   claim.value = expect_claimed_value(line, names, Unit::ohm);
   return claim.value.has_value();
 }
 
-std::optional<Statement> expect_value_claim(LineReader& line, WorkNames& names,
+std::optional<Statement> expect_value_claim(LineReader& line, const WorkNames& names,
                                             const ShortMeaning& meaning) {
   const Unit plain = plain_unit(meaning.claimed, meaning.first.text, names);
   std::optional<WrittenValue> value = expect_claimed_value(line, names, plain);

@@ -80,7 +80,7 @@ bool begins_with_quantity(const LineReader& line) {
          std::find(kFirstWords.begin(), kFirstWords.end(), first.text) != kFirstWords.end();
 }
 
-std::optional<Statement> read_quantity_claim(LineReader& line, WorkNames& names) {
+std::optional<Statement> read_quantity_claim(LineReader& line, const WorkNames& names) {
   if (line.take_word("no")) return read_negation(line);
   const std::optional<ShortMeaning> meaning = expect_quantity(line);
   return meaning ? expect_value_claim(line, names, *meaning) : std::nullopt;

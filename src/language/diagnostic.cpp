@@ -93,6 +93,7 @@ constexpr std::array<Wording, kDiagnosticKinds> kWordings{{
      "write a name and '=' in front of it, as in R12 = R1 + R2"},
     {ambiguous_short_form, "'{0}' can mean {1}", "write it in words: {2}"},
     {several_claims, "a second claim stands here", "one claim is read at a time"},
+    {value_too_long, "this value is too long to work with", "write it shorter"},
     {more_findings, "and {0} more", ""},
 }};
 

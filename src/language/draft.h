@@ -12,7 +12,6 @@
 #include "language/findings.h"
 #include "language/line_reader.h"
 #include "language/name_table.h"
-#include "language/symbol_table.h"
 #include "ohmfold/problem.h"
 
 namespace ohmfold {
@@ -65,6 +64,16 @@ struct DraftCase {
   std::vector<DraftSetting> settings;
 };
 
+/// What is known of a symbol so far.
+struct DraftSymbol {
+  Span where;            ///< its name, where it is declared first
+  bool is_read = false;  ///< the statement that declares it has been read
+  std::optional<Number> value;
+  std::optional<Unit> unit;
+  Span unit_where;  ///< what fixed the unit: its value or its first use
+  bool is_used = false;
+};
+
 struct DraftPlace {
   Token point;
   Number x, y;
@@ -75,10 +84,11 @@ struct Draft {
   Problem problem;
   Findings findings;
 
-  NameTable parts;             ///< numbers are PartIds
-  NameTable points;            ///< numbers are PointIds
-  SymbolTable symbols;         ///< all that the file declares, known from the start
-  std::vector<PointUse> uses;  ///< by PointId
+  NameTable parts;                         ///< numbers are PartIds
+  NameTable points;                        ///< numbers are PointIds
+  NameTable symbols;                       ///< all that the file declares, known from the start
+  std::vector<PointUse> uses;              ///< by PointId
+  std::vector<DraftSymbol> symbol_drafts;  ///< by number in `symbols`
 
   std::vector<DraftQuestion> questions;
   std::vector<DraftGiven> givens;

@@ -70,9 +70,9 @@ bool expect_part_name(LineReader& line, Draft& draft, Part& part, std::string_vi
   part.name = word(*name);
   part.where = name->where;
   key = name->text;
-  if (const auto symbol = draft.symbols.names.find(name->text)) {
+  if (const auto symbol = draft.symbols.find(name->text)) {
     line.fail(DiagnosticKind::name_taken, name->where, {part.name},
-              "a part and a symbol need names of their own", draft.symbols.drafts[*symbol].where);
+              "a part and a symbol need names of their own", draft.symbol_drafts[*symbol].where);
     return false;
   }
   const std::optional<std::uint32_t> known = draft.parts.find(name->text);

@@ -52,10 +52,11 @@ void cut(const Token& word, std::vector<Token>& pieces) {
 /// Reads the pieces of one value, which end with an end token.
 class SumReader {
  public:
-  SumReader(LineReader& line, SymbolTable& symbols, const std::vector<Token>& pieces, Unit wanted)
-      : line_(line), symbols_(symbols), pieces_(pieces), wanted_(wanted) {}
+  SumReader(LineReader& line, Draft& draft, const std::vector<Token>& pieces, Unit wanted)
+      : line_(line), draft_(draft), pieces_(pieces), wanted_(wanted) {}
 
   std::optional<Number> run() {
+    const Token first = peek();
     bool negative = take("-");
     while (true) {
       const std::optional<Number> term = expect_term();
@@ -65,11 +66,13 @@ class SumReader {
       negative = peek().is_sign("-");
       if (!take("-") && !take("+")) return fail_after_term();
     }
-    return sum_;
+    if (sum_.is_positive()) return sum_;
+    Span where = first.where;
+    where.length = pieces_.back().where.column - where.column;
+    std::vector<std::string_view> names(used_.begin(), used_.end());
+    line_.fail(DiagnosticKind::value_not_positive, where, {listed(names, 4)});
+    return std::nullopt;
   }
-
-  /// The symbols that the value uses, in order.
-  [[nodiscard]] const std::vector<std::string_view>& used() const { return used_; }
 
  private:
   [[nodiscard]] const Token& peek() const { return pieces_[at_]; }
@@ -79,7 +82,7 @@ class SumReader {
     return true;
   }
   [[nodiscard]] std::optional<std::uint32_t> symbol_at(const Token& piece) const {
-    return piece.kind == TokenKind::word ? symbols_.names.find(piece.text) : std::nullopt;
+    return piece.kind == TokenKind::word ? draft_.symbols.find(piece.text) : std::nullopt;
   }
 
   /// "2 r", "2*r", "r/3", "3 ohm", "4k7".
@@ -180,14 +183,14 @@ class SumReader {
   void fail_unknown(const Token& piece) {
     line_.fail(
         DiagnosticKind::unknown_symbol, piece.where, {std::string(piece.text)},
-        symbols_.names.names().size() > 1 || !nearest(piece.text, symbols_.names.names()).empty()
-            ? suggestion(piece.text, symbols_.names.names(), "symbols")
-            : std::string("the only symbol is ").append(symbols_.names.names().front()));
+        draft_.symbols.names().size() > 1 || !nearest(piece.text, draft_.symbols.names()).empty()
+            ? suggestion(piece.text, draft_.symbols.names(), "symbols")
+            : std::string("the only symbol is ").append(draft_.symbols.names().front()));
   }
 
   /// Notes that the symbol stands for a quantity of this value's unit.
   bool use(std::uint32_t number, const Token& name) {
-    DraftSymbol& symbol = symbols_.drafts[number];
+    DraftSymbol& symbol = draft_.symbol_drafts[number];
     symbol.is_used = true;
     if (!symbol.unit) {
       symbol.unit = wanted_;
@@ -211,7 +214,7 @@ class SumReader {
   }
 
   LineReader& line_;
-  SymbolTable& symbols_;
+  Draft& draft_;
   const std::vector<Token>& pieces_;
   Unit wanted_;
   std::size_t at_ = 0;
@@ -223,25 +226,14 @@ class SumReader {
 bool is_symbolic(const Draft& draft, const std::vector<Token>& pieces) {
   return std::any_of(pieces.begin(), pieces.end(), [&](const Token& piece) {
     return piece.kind == TokenKind::word && !is_digit(piece.text.front()) &&
-           (draft.symbols.names.contains(piece.text) || !parse_unit(piece.text));
+           (draft.symbols.contains(piece.text) || !parse_unit(piece.text));
   });
-}
-
-/// The same number, or nothing and an error where some values of the symbols make it negative or 0.
-std::optional<Number> expect_positive(LineReader& line, Number sum,
-                                      const std::vector<Token>& pieces,
-                                      const std::vector<std::string_view>& used) {
-  if (sum.is_positive()) return sum;
-  Span where = pieces.front().where;
-  where.length = pieces.back().where.column - where.column;
-  line.fail(DiagnosticKind::value_not_positive, where, {listed(used, 4)});
-  return std::nullopt;
 }
 
 }  // namespace
 
 std::optional<Number> expect_value(LineReader& line, Draft& draft, Unit wanted) {
-  if (draft.symbols.names.names().empty()) return line.expect_value(wanted);
+  if (draft.symbols.names().empty()) return line.expect_value(wanted);
   std::vector<Token> pieces;
   std::size_t words = 0;
   for (const Token& token : line.rest()) {
@@ -251,28 +243,9 @@ std::optional<Number> expect_value(LineReader& line, Draft& draft, Unit wanted) 
   }
   pieces.push_back(end_token(pieces, line.peek().where.line));
   if (!is_symbolic(draft, pieces)) return line.expect_value(wanted);
-  SumReader reader(line, draft.symbols, pieces, wanted);
-  std::optional<Number> sum = reader.run();
-  if (sum) sum = expect_positive(line, std::move(*sum), pieces, reader.used());
-  for (; sum && words > 0; --words) line.take();
-  return sum;
-}
-
-std::vector<Token> cut_value(std::span<const Token> tokens) {
-  std::vector<Token> pieces;
-  for (const Token& token : tokens) {
-    if (token.kind == TokenKind::word) {
-      cut(token, pieces);
-    } else {
-      pieces.push_back(token);
-    }
-  }
-  return pieces;
-}
-
-std::optional<Number> expect_sum(LineReader& line, SymbolTable& symbols,
-                                 const std::vector<Token>& pieces, Unit wanted) {
-  return SumReader(line, symbols, pieces, wanted).run();
+  std::optional<Number> value = SumReader(line, draft, pieces, wanted).run();
+  for (; value && words > 0; --words) line.take();
+  return value;
 }
 
 }  // namespace ohmfold

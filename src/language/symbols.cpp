@@ -76,8 +76,8 @@ void note_symbols(Draft& draft, std::string_view text) {
     tokens.clear();
     (void)scan_line(*line, lines.number(), Dialect::circuit, tokens);
     if (tokens.size() < 2 || !tokens[0].is_word(kWord) || !is_name(tokens[1].text)) continue;
-    if (!draft.symbols.names.add(tokens[1].text).is_new) continue;
-    draft.symbols.drafts.emplace_back().where = tokens[1].where;
+    if (!draft.symbols.add(tokens[1].text).is_new) continue;
+    draft.symbol_drafts.emplace_back().where = tokens[1].where;
   }
 }
 
@@ -85,13 +85,13 @@ void read_symbol(LineReader& line, Draft& draft) {
   const std::optional<Token> name = line.expect_name("a symbol");
   if (!name) return;
   const std::string_view meaning = other_meaning(name->text);
-  const std::optional<std::uint32_t> number = draft.symbols.names.find(name->text);
+  const std::optional<std::uint32_t> number = draft.symbols.find(name->text);
   if (!meaning.empty() || !number) {
     line.fail(DiagnosticKind::bad_symbol_name, name->where,
               {std::string(name->text), std::string(meaning)});
     return;
   }
-  DraftSymbol& symbol = draft.symbols.drafts[*number];
+  DraftSymbol& symbol = draft.symbol_drafts[*number];
   if (std::exchange(symbol.is_read, true)) {
     line.fail(DiagnosticKind::given_twice, name->where,
               {"the symbol '" + std::string(name->text) + "'"}, {}, symbol.where);
@@ -105,9 +105,9 @@ void read_symbol(LineReader& line, Draft& draft) {
 }
 
 void settle_symbols(Draft& draft) {
-  for (std::size_t i = 0; i < draft.symbols.drafts.size(); ++i) {
-    DraftSymbol& symbol = draft.symbols.drafts[i];
-    const std::string name(draft.symbols.names.names()[i]);
+  for (std::size_t i = 0; i < draft.symbol_drafts.size(); ++i) {
+    DraftSymbol& symbol = draft.symbol_drafts[i];
+    const std::string name(draft.symbols.names()[i]);
     if (!symbol.is_used && !draft.findings.has_error()) {
       draft.report(DiagnosticKind::unused_symbol, Severity::warning, symbol.where, {name});
     }

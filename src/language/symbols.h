@@ -2,9 +2,7 @@
 #pragma once
 
 #include <optional>
-#include <span>
 #include <string_view>
-#include <vector>
 
 #include "language/draft.h"
 
@@ -18,13 +16,5 @@ void note_symbols(Draft& draft, std::string_view text);
 /// "2 r + s + 3 ohm". A symbol has the unit of its value, or of its first use; one with symbols has
 /// to be positive for all of them.
 std::optional<Number> expect_value(LineReader& line, Draft& draft, Unit wanted);
-
-/// The tokens with their words cut into numbers, names and signs.
-[[nodiscard]] std::vector<Token> cut_value(std::span<const Token> tokens);
-
-/// Reads a sum of multiples of symbols and of plain values, of whatever sign. Requires pieces as
-/// cut_value gives them, with an end token.
-std::optional<Number> expect_sum(LineReader& line, SymbolTable& symbols,
-                                 const std::vector<Token>& pieces, Unit wanted);
 
 }  // namespace ohmfold

@@ -25,10 +25,7 @@ Token piece_of(const Token& word, std::size_t begin, std::size_t end) {
 WorkNames::WorkNames(const Problem& problem) : problem_(problem) {
   for (const Part& part : problem.parts) parts_.add(part.name);
   for (const std::string& point : problem.points) points_.add(point);
-  for (const SymbolMeaning& symbol : problem.symbols) {
-    if (!symbols_.names.add(symbol.name).is_new) continue;
-    symbols_.drafts.emplace_back().unit = symbol.unit;
-  }
+  for (const SymbolMeaning& symbol : problem.symbols) symbols_.add(symbol.name);
 }
 
 void WorkNames::add_part(const WrittenName& name) {

@@ -8,7 +8,6 @@
 
 #include "language/name_table.h"
 #include "language/scanner.h"
-#include "language/symbol_table.h"
 #include "ohmfold/problem.h"
 #include "ohmfold/work.h"
 
@@ -37,8 +36,8 @@ class WorkNames {
   /// before two that run together. A name that is not known is taken for a part.
   [[nodiscard]] std::vector<ShortMeaning> meanings(const Token& word) const;
 
-  /// The symbols of the problem, each with its unit.
-  [[nodiscard]] SymbolTable& symbols() { return symbols_; }
+  /// The symbols of the problem.
+  [[nodiscard]] const NameTable& symbols() const { return symbols_; }
 
  private:
   void add_part(const WrittenName& name);
@@ -49,7 +48,7 @@ class WorkNames {
   std::deque<std::string> made_;
   NameTable parts_;  ///< those of the problem by PartId, then those of claims
   NameTable points_;
-  SymbolTable symbols_;
+  NameTable symbols_;
 };
 
 /// The meaning in words: "voltage from A to B".

@@ -6,6 +6,7 @@
 #include "language/claims.h"
 #include "language/draft.h"
 #include "ohmfold/read.h"
+#include "ohmfold/symbolic.h"
 
 namespace ohmfold {
 namespace {
@@ -19,7 +20,7 @@ std::optional<Statement> read_case_claim(LineReader& line) {
   return std::nullopt;
 }
 
-std::optional<Statement> read_claim_of(LineReader& line, WorkNames& names) {
+std::optional<Statement> read_claim_of(LineReader& line, const WorkNames& names) {
   const Token& first = line.peek();
   const Token& second = line.peek_second();
   if (first.is_word("case") && !is_short(line)) return read_case_claim(line);
@@ -34,7 +35,7 @@ std::optional<Statement> read_claim_of(LineReader& line, WorkNames& names) {
 }
 
 /// The claim on one line; nothing where there is none, or after an error.
-std::optional<Claim> read_line(std::string_view text, std::uint32_t number, WorkNames& names,
+std::optional<Claim> read_line(std::string_view text, std::uint32_t number, const WorkNames& names,
                                Findings& findings) {
   std::vector<Token> tokens;
   std::optional<Diagnostic> fault = scan_line(text, number, Dialect::work, tokens);
@@ -55,9 +56,13 @@ std::optional<Claim> read_line(std::string_view text, std::uint32_t number, Work
   return Claim{where, std::string(text.substr(where.column, where.length)), std::move(*statement)};
 }
 
+/// What values with symbols may cost in one text: more than any solution needs, seconds at most.
+constexpr std::uint64_t kMostWork = 100'000'000;
+
 /// All claims of a text, after those that `names` knows of.
 std::vector<Claim> read_lines(std::string_view text, WorkNames& names, Findings& findings) {
   std::vector<Claim> claims;
+  const WorkLimit limit(kMostWork);
   Lines lines(text);
   while (const auto line = lines.next()) {
     std::optional<Claim> claim = read_line(*line, lines.number(), names, findings);

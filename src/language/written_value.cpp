@@ -8,7 +8,7 @@
 #include <utility>
 
 #include "exact/rounded.h"
-#include "language/symbols.h"
+#include "language/symbolic_expression.h"
 #include "language/units.h"
 #include "language/values.h"
 #include "ohmfold/decimal.h"
@@ -139,7 +139,7 @@ std::string as_fraction(const Number& number) {
 
 class WrittenValueReader {
  public:
-  WrittenValueReader(LineReader& line, SymbolTable& symbols, std::span<const Token> tokens,
+  WrittenValueReader(LineReader& line, const NameTable& symbols, std::span<const Token> tokens,
                      Unit plain)
       : line_(line), symbols_(symbols), tokens_(with_plain_minus(tokens)), plain_(plain) {}
 
@@ -147,25 +147,17 @@ class WrittenValueReader {
     value_.where = tokens_.front().where;
     const Token& last = tokens_[tokens_.size() < 2 ? 0 : tokens_.size() - 2];
     value_.where.length = last.where.column + last.where.length - value_.where.column;
-    const std::vector<Token> cut = cut_value(tokens_);
-    const auto symbol = std::find_if(cut.begin(), cut.end(), [this](const Token& piece) {
-      return piece.kind == TokenKind::word && symbols_.names.contains(piece.text);
-    });
-    const bool read = symbol == cut.end() ? read_plain() : read_sum(cut, *symbol);
+    const bool read = uses_symbols(tokens_, symbols_) ? read_symbolic() : read_plain();
     return read ? std::optional(std::move(value_)) : std::nullopt;
   }
 
  private:
-  bool read_sum(const std::vector<Token>& cut, const Token& symbol) {
-    const auto left = std::find_if(tokens_.begin(), tokens_.end(), [](const Token& token) {
-      return token.kind == TokenKind::text ||
-             (token.kind == TokenKind::sign && !token.is_sign("+") && !token.is_sign("-"));
-    });
-    if (left != tokens_.end()) return fail_left_over(*left);
-    value_.unit = symbols_.drafts[*symbols_.names.find(symbol.text)].unit;
-    std::optional<Number> sum = expect_sum(line_, symbols_, cut, value_.unit.value_or(plain_));
-    if (sum) value_.number = std::move(*sum);
-    return sum.has_value();
+  bool read_symbolic() {
+    std::optional<SymbolicValue> value = expect_symbolic_value(line_, symbols_, tokens_);
+    if (!value) return false;
+    value_.number = std::move(value->number);
+    value_.unit = value->unit;
+    return true;
   }
 
   bool read_plain() {
@@ -187,7 +179,11 @@ class WrittenValueReader {
                  read.finding->remedy);
     }
     const Token& left = pieces.tokens[read.taken];
-    if (left.kind != TokenKind::end) return fail_left_over(left);
+    if (left.kind != TokenKind::end) {
+      line_.fail(DiagnosticKind::trailing_words, left.where, {described(left)},
+                 "a claim ends with its value");
+      return false;
+    }
     value_.number = *read.number;
     if (pieces.is_code) {
       note_code(pieces);
@@ -199,12 +195,6 @@ class WrittenValueReader {
     value_.number = -value_.number;
     value_.digits.insert(0, "-");
     return true;
-  }
-
-  bool fail_left_over(const Token& token) {
-    line_.fail(DiagnosticKind::trailing_words, token.where, {described(token)},
-               "a claim ends with its value");
-    return false;
   }
 
   /// "4k7" as "4.7" and 3.
@@ -261,7 +251,7 @@ class WrittenValueReader {
   }
 
   LineReader& line_;
-  SymbolTable& symbols_;
+  const NameTable& symbols_;
   std::vector<Token> tokens_;
   Unit plain_;
   WrittenValue value_;
@@ -269,7 +259,7 @@ class WrittenValueReader {
 
 }  // namespace
 
-std::optional<WrittenValue> expect_written_value(LineReader& line, SymbolTable& symbols,
+std::optional<WrittenValue> expect_written_value(LineReader& line, const NameTable& symbols,
                                                  std::span<const Token> tokens, Unit plain) {
   return WrittenValueReader(line, symbols, tokens, plain).run();
 }
@@ -277,7 +267,8 @@ std::optional<WrittenValue> expect_written_value(LineReader& line, SymbolTable& 
 void share_unit(std::vector<Token>& tokens, std::span<const Token> other, Unit plain) {
   const Pieces own = pieces_of(tokens, plain);
   const Pieces others = pieces_of(other, plain);
-  const bool lacks = !own.has_unit && !own.is_code && own.tokens.size() == 2;
+  const bool lacks = !own.has_unit && !own.is_code && own.tokens.size() == 2 &&
+                     number_length(own.tokens.front().text) > 0;
   if (lacks && others.has_unit) tokens.insert(tokens.end() - 1, others.tokens[1]);
 }
 
