@@ -13,18 +13,6 @@
 
 namespace ohmfold {
 
-/// What there is to say about a line in one word.
-enum class LineVerdict : std::uint8_t {
-  right,          ///< also where it is remarked upon without costing anything
-  follows,        ///< right on the person's own earlier line, which is wrong
-  rounded_early,  ///< right but for a figure that rounding in an earlier line has changed
-  not_right,
-  not_judged  ///< what it needs is not there, or is not determined
-};
-
-/// The heaviest that holds, `not_right` before `not_judged` before the others.
-[[nodiscard]] LineVerdict verdict_of(const Judgement& line);
-
 /// What a claim is about: the same for all who solve the problem, whatever names they give.
 struct Topic {
   enum class Kind : std::uint8_t {
@@ -54,7 +42,7 @@ struct Topic {
                                                           const WorkJudgement& judged);
 
 struct VerdictCounts {
-  std::size_t right = 0, follows = 0, rounded_early = 0, not_right = 0, not_judged = 0;
+  std::size_t right = 0, follows = 0, rounded_early = 0, not_right = 0, cannot_tell = 0;
 };
 
 struct ErrorCount {

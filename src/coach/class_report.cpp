@@ -27,30 +27,10 @@ std::vector<ErrorCount> most_frequent_first(const Counts& counts) {
   return list;
 }
 
-/// Does the hindrance lie in what the line says, not in what is missing?
-bool is_mistake(Hindrance hindrance) {
-  switch (hindrance) {
-    case Hindrance::unknown_name:
-    case Hindrance::name_taken:
-    case Hindrance::named_twice:
-    case Hindrance::used_already:
-    case Hindrance::left_out:
-    case Hindrance::not_a_resistor:
-      return true;
-    case Hindrance::none:
-    case Hindrance::made_later:
-    case Hindrance::no_values:
-    case Hindrance::lost_track:
-    case Hindrance::not_determined:
-    case Hindrance::too_large:
-    case Hindrance::several_sources:
-      return false;
-  }
-  throw InternalError("a hindrance without a place");
-}
-
 void count(LineVerdict verdict, VerdictCounts& counts) {
   switch (verdict) {
+    case LineVerdict::nothing:
+      return;
     case LineVerdict::right:
       ++counts.right;
       return;
@@ -63,8 +43,8 @@ void count(LineVerdict verdict, VerdictCounts& counts) {
     case LineVerdict::not_right:
       ++counts.not_right;
       return;
-    case LineVerdict::not_judged:
-      ++counts.not_judged;
+    case LineVerdict::cannot_tell:
+      ++counts.cannot_tell;
       return;
   }
 }
@@ -101,20 +81,6 @@ std::vector<ClassStep> often_wrong_first(const std::map<Topic, Tally>& tallies) 
 
 }  // namespace
 
-LineVerdict verdict_of(const Judgement& line) {
-  if (line.step == StepVerdict::refused || line.value == ValueVerdict::wrong ||
-      line.value == ValueVerdict::cut_off || line.unit == UnitVerdict::wrong ||
-      is_mistake(line.hindrance)) {
-    return LineVerdict::not_right;
-  }
-  if (!line.holds()) return LineVerdict::not_judged;
-  if (line.value == ValueVerdict::on_own || line.step == StepVerdict::right_on_own) {
-    return LineVerdict::follows;
-  }
-  if (line.value == ValueVerdict::rounded_early) return LineVerdict::rounded_early;
-  return LineVerdict::right;
-}
-
 MarkedWork marked_work(std::string name, const Exercise& exercise, const Work& work,
                        const WorkJudgement& judged) {
   MarkedWork row;
@@ -131,7 +97,7 @@ MarkedWork marked_work(std::string name, const Exercise& exercise, const Work& w
     const bool wrong = verdict == LineVerdict::not_right;
     if (wrong)
       row.first_mistake = std::min(row.first_mistake.value_or(claim.where.line), claim.where.line);
-    if (topics[i] || wrong) count(verdict, row.verdicts);
+    count(verdict, row.verdicts);
     for (const Diagnosis& error : line.errors) ++errors[error.error];
     if (!topics[i]) continue;
     Tries& tried = tries[*topics[i]];

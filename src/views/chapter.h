@@ -43,7 +43,9 @@ class Scene {
   /// A value in passing: "5.76 Ω", "20/3 Ω", but "≈ 26.8 Ω" where the exact one is long.
   [[nodiscard]] Words brief(const Quantity& quantity) const;
   /// "9/2 A = 4.5 A", "15/8 A ≈ 1.88 A", "6 Ω"
-  [[nodiscard]] Words value(const Quantity& quantity) const;
+  [[nodiscard]] Words value(const Quantity& quantity) const {
+    return value_words(quantity, figures);
+  }
   /// The value, or "not determined".
   [[nodiscard]] Words value(const Reading& reading) const;
   /// The resistance of a resistor, of the file or made.

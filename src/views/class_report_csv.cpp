@@ -58,7 +58,7 @@ std::string row_of(const MarkedWork& work) {
                text(marks.most_method), text(marks.accuracy), text(marks.most_accuracy),
                yes(marks.unit_lost), yes(marks.figures_lost), text(count.right),
                text(count.follows), text(count.rounded_early), text(count.not_right),
-               text(count.not_judged), work.first_mistake ? text(*work.first_mistake) : "",
+               text(count.cannot_tell), work.first_mistake ? text(*work.first_mistake) : "",
                errors_text(work), ""});
 }
 
@@ -67,8 +67,8 @@ std::string row_of(const MarkedWork& work) {
 std::string render_class_report_csv(const ClassReport& report) {
   std::string text =
       line({"file", "marks", "most", "method", "most_method", "accuracy", "most_accuracy",
-            "lost_for_units", "lost_for_figures", "right", "follows", "rounded_early", "not_right",
-            "not_judged", "first_mistake", "errors", "why_not"});
+            "unit_lost", "figures_lost", "right", "follows", "rounded_early", "not_right",
+            "cannot_tell", "first_mistake", "errors", "why_not"});
   for (const MarkedWork& work : report.works) text += row_of(work);
   return text;
 }

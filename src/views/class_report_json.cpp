@@ -21,14 +21,14 @@ Json errors_json(const std::vector<ErrorCount>& errors) {
 
 Json marks_json(const Marks& marks) {
   Json result;
-  result["earned"] = marks.earned();
-  result["most"] = marks.most();
   result["method"] = marks.method;
   result["most_method"] = marks.most_method;
   result["accuracy"] = marks.accuracy;
   result["most_accuracy"] = marks.most_accuracy;
-  result["lost_for_units"] = marks.unit_lost;
-  result["lost_for_figures"] = marks.figures_lost;
+  result["unit_lost"] = marks.unit_lost;
+  result["figures_lost"] = marks.figures_lost;
+  result["earned"] = marks.earned();
+  result["most"] = marks.most();
   return result;
 }
 
@@ -38,7 +38,7 @@ Json verdicts_json(const VerdictCounts& counts) {
   result["follows"] = counts.follows;
   result["rounded_early"] = counts.rounded_early;
   result["not_right"] = counts.not_right;
-  result["not_judged"] = counts.not_judged;
+  result["cannot_tell"] = counts.cannot_tell;
   return result;
 }
 

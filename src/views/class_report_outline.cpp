@@ -55,7 +55,7 @@ std::vector<Words> row_of(const MarkedWork& work) {
           number(count.follows),
           number(count.rounded_early),
           number(count.not_right),
-          number(count.not_judged),
+          number(count.cannot_tell),
           work.first_mistake ? number(*work.first_mistake) : Words(),
           errors_words(work.errors)};
 }
@@ -63,7 +63,7 @@ std::vector<Words> row_of(const MarkedWork& work) {
 void add_works(const ClassReport& report, Document& document) {
   document.paragraph(
       say("M: method, A: accuracy. Lines: R right, F right on an earlier mistake, E rounded early, "
-          "N not right, ? not judged. First: the first line that is not right."));
+          "N not right, ? cannot be judged. First: the first line that is not right."));
   Table table;
   table.columns = {left("File"),
                    right("Marks"),

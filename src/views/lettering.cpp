@@ -77,7 +77,7 @@ std::size_t width_of(std::uint32_t c) {
 
 std::string_view ascii_for(std::string_view character) {
   using Pair = std::pair<std::string_view, std::string_view>;
-  constexpr std::array<Pair, 37> kPairs{{
+  constexpr std::array<Pair, 39> kPairs{{
       {"Ω", "ohm"},   {"\u2126", "ohm"}, {"µ", "u"},           {"\u03BC", "u"}, {"∥", "||"},
       {"≈", "~"},     {"−", "-"},        {"·", "*"},           {"×", "x"},      {"→", "->"},
       {"…", "..."},   {"–", "-"},        {"—", "-"},           {"‘", "'"},      {"’", "'"},
@@ -85,7 +85,7 @@ std::string_view ascii_for(std::string_view character) {
       {"─", "-"},     {"═", "="},        {"\u00A0", "\u00A0"}, {"½", "1/2"},    {"¼", "1/4"},
       {"¾", "3/4"},   {"≤", "<="},       {"≥", ">="},          {"³", "^3"},     {"⁴", "^4"},
       {"⁵", "^5"},    {"⁶", "^6"},       {"⁷", "^7"},          {"⁸", "^8"},     {"⁹", "^9"},
-      {"√", "sqrt "}, {"±", "+-"},
+      {"√", "sqrt "}, {"±", "+-"},       {"✓", "+"},           {"✗", "x"},
   }};
   for (const auto& [from, to] : kPairs) {
     if (character == from) return to;

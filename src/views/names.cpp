@@ -2,6 +2,7 @@
 #include "views/names.h"
 
 #include <algorithm>
+#include <cstddef>
 #include <string_view>
 #include <unordered_set>
 
@@ -164,6 +165,13 @@ PartNames::PartNames(const Problem& problem, const Reduction& reduction) : probl
   Naming naming(problem, reduction);
   names_ = naming.run();
   new_points_ = naming.new_points();
+}
+
+PartNames::PartNames(const Problem& problem, std::vector<std::string> parts,
+                     const std::vector<std::string>& points)
+    : problem_(problem), names_(std::move(parts)) {
+  const std::size_t of_file = std::min(problem.points.size(), points.size());
+  new_points_.assign(points.begin() + static_cast<std::ptrdiff_t>(of_file), points.end());
 }
 
 const std::string& PartNames::of(PointId point) const {

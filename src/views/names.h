@@ -23,6 +23,11 @@ class PartNames {
   /// outlive this.
   PartNames(const Problem& problem, const Reduction& reduction);
 
+  /// The names of a network that has its own: by PartId, and by PointId with the points of the file
+  /// first. The problem must outlive this.
+  PartNames(const Problem& problem, std::vector<std::string> parts,
+            const std::vector<std::string>& points);
+
   /// Requires a part of the reduction. The port of a reduction has the empty name.
   [[nodiscard]] const std::string& of(PartId part) const { return names_.at(part.index); }
   /// Requires a point of the reduction or of the file.

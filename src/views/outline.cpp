@@ -34,14 +34,6 @@ Words Scene::brief(const Quantity& quantity) const {
   return say(equal ? "" : "≈\u00A0", amount(quantity, Form::decimal));
 }
 
-Words Scene::value(const Quantity& quantity) const {
-  Words written = say(amount(quantity, Form::exact));
-  const Beside beside = decimal_beside(quantity, figures);
-  if (beside == Beside::nothing) return written;
-  return say(written, beside == Beside::equal ? " =\u00A0" : " ≈\u00A0",
-             amount(quantity, Form::decimal));
-}
-
 Words Scene::value(const Reading& reading) const {
   return reading.value ? value(*reading.value) : say("not determined");
 }

@@ -10,6 +10,7 @@
 #include "ohmfold/problem.h"
 #include "ohmfold/trace.h"
 #include "views/names.h"
+#include "views/network_words.h"
 #include "views/words.h"
 
 namespace ohmfold::views {
@@ -35,23 +36,21 @@ namespace ohmfold::views {
 class Wording {
  public:
   Wording(const Problem& problem, const Reduction& reduction, const PartNames& names)
-      : problem_(problem), reduction_(reduction), names_(names) {}
+      : problem_(problem), reduction_(reduction), network_(problem, reduction.end, names) {}
 
-  [[nodiscard]] Run part(PartId id) const { return PartName{names_.of(id)}; }
-  [[nodiscard]] Run point(PointId id) const { return PointName{names_.of(id)}; }
-  /// "R1, R2 and R3"
-  [[nodiscard]] Words parts(std::span<const PartId> ids, std::size_t most = 12) const;
-  [[nodiscard]] Words points(std::span<const PointId> ids, std::size_t most = 12) const;
+  [[nodiscard]] Run part(PartId id) const { return network_.part(id); }
+  [[nodiscard]] Run point(PointId id) const { return network_.point(id); }
+  [[nodiscard]] Words parts(std::span<const PartId> ids, std::size_t most = 12) const {
+    return network_.parts(ids, most);
+  }
+  [[nodiscard]] Words points(std::span<const PointId> ids, std::size_t most = 12) const {
+    return network_.points(ids, most);
+  }
+  [[nodiscard]] Words described(PartId id) const { return network_.described(id); }
+  [[nodiscard]] Words fact(const Fact& fact) const { return network_.fact(fact); }
   /// The parts that a step makes.
   [[nodiscard]] Words made(const Step& step) const;
-  /// "battery E", "switch S", "R1", "the two points asked about"
-  [[nodiscard]] Words described(PartId id) const;
 
-  /// Is it the mark of the two points asked about?
-  [[nodiscard]] bool is_port(PartId id) const;
-
-  /// One fact as a clause: "only R1 and R2 meet at point A". No capital, no full stop.
-  [[nodiscard]] Words fact(const Fact& fact) const;
   /// What a step does: "R1 and R2 are in series", "leave out R5".
   [[nodiscard]] Words action(const Step& step) const;
   /// Why it may: its facts and what follows from them, as one or two sentences.
@@ -64,10 +63,6 @@ class Wording {
   [[nodiscard]] Words contradiction(const Contradiction& contradiction) const;
 
  private:
-  [[nodiscard]] bool is_kind(PartId part, ElementKind kind) const {
-    return part.index < reduction_.end.part_count() && reduction_.end.kind(part) == kind;
-  }
-  [[nodiscard]] Words facts(std::span<const Fact> why) const;
   [[nodiscard]] Words dead_end_reason(const Step& step) const;
   [[nodiscard]] Words batteries_reason(const Step& step) const;
   [[nodiscard]] Words blocked_current(const Contradiction& contradiction) const;
@@ -78,7 +73,7 @@ class Wording {
 
   const Problem& problem_;
   const Reduction& reduction_;
-  const PartNames& names_;
+  const NetworkWords network_;
 };
 
 }  // namespace ohmfold::views

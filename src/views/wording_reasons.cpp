@@ -8,40 +8,11 @@ namespace ohmfold::views {
 
 namespace {
 
-/// More facts than this are not all listed: a long chain has one for every point.
-constexpr std::size_t kMostFacts = 4;
-
 std::string_view both_or_all(std::size_t count) {
   return count == 2 ? "both" : "all of them";
 }
 
 }  // namespace
-
-Words Wording::facts(std::span<const Fact> why) const {
-  std::vector<Words> clauses;
-  for (const Fact& one : why) {
-    if (clauses.size() == kMostFacts && why.size() > kMostFacts) break;
-    // "only R1 and R2 meet at point A, and only R2 and R3 at point B"
-    const auto* meet = std::get_if<MeetOnlyAt>(&one);
-    if (meet != nullptr && !clauses.empty()) {
-      clauses.push_back(say("only ", part(meet->first), " and ", part(meet->second), " at point ",
-                            point(meet->point)));
-    } else {
-      clauses.push_back(fact(one));
-    }
-  }
-  if (why.size() > kMostFacts) {
-    Words words = clauses.front();
-    for (std::size_t i = 1; i < clauses.size(); ++i) words.add(say("; ", clauses[i]));
-    return say(words, "; and so on");
-  }
-  Words words;
-  for (std::size_t i = 0; i < clauses.size(); ++i) {
-    if (i > 0) words.add(i + 1 == clauses.size() ? ", and " : ", ");
-    words.add(clauses[i]);
-  }
-  return words;
-}
 
 Words Wording::action(const Step& step) const {
   const Words taken = parts(step.takes);
@@ -83,12 +54,13 @@ Words Wording::dead_end_reason(const Step& step) const {
   if (std::holds_alternative<JoinedToNothing>(first)) {
     return sentence(say("no source is joined to ", taken, carry));
   }
-  return sentence(say(facts(step.why), ", so what passed there could not come back", carry));
+  return sentence(
+      say(network_.facts(step.why), ", so what passed there could not come back", carry));
 }
 
 Words Wording::reason(const Step& step) const {
   const std::size_t count = step.takes.size();
-  const Words why = facts(step.why);
+  const Words why = network_.facts(step.why);
   switch (step.rule) {
     case RuleName::gap:
       return sentence(why);
@@ -126,7 +98,7 @@ Words Wording::batteries_reason(const Step& step) const {
   const PartId first = step.takes.front();
   Words words =
       say("Nothing branches off between ", parts(step.takes), ", so one current runs through ",
-          both_or_all(step.takes.size()), ": ", facts(step.why), ". From here on ",
+          both_or_all(step.takes.size()), ": ", network_.facts(step.why), ". From here on ",
           part(step.makes), " stands in the place of ", part(first));
   const NewPart& made = step.adds.front();
   if (made.from != reduction_.end.from(first)) words.add(", turned round");
@@ -143,7 +115,7 @@ Words Wording::reason(const Return& item) const {
   switch (item.law) {
     case Law::same_current:
       if (item.step == 0) return say("The current of ", from, " runs through ", of, ".");
-      if (is_kind(item.part, ElementKind::battery))
+      if (network_.is_kind(item.part, ElementKind::battery))
         return say("The current of ", from, " runs through ", of, ".");
       return say(of, " is in series with the other parts of ", from,
                  ", so the same current runs through it.");
@@ -175,7 +147,7 @@ Words Wording::reason(const Return& item) const {
     case Law::node_voltage:
       return say("The difference of two potentials from node-voltage analysis.");
     case Law::power:
-      if (is_kind(item.part, ElementKind::current_source)) {
+      if (network_.is_kind(item.part, ElementKind::current_source)) {
         return say("It delivers its current times the rise of the potential through it.");
       }
       return say("Power is voltage times current.");

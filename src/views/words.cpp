@@ -174,6 +174,14 @@ std::string amount_text(const Amount& amount, Letters letters) {
   return text;
 }
 
+Words value_words(const Quantity& quantity, int figures) {
+  Words written = say(Amount{quantity, Form::exact, figures});
+  const Beside beside = decimal_beside(quantity, figures);
+  if (beside == Beside::nothing) return written;
+  return say(written, beside == Beside::equal ? " =\u00A0" : " ≈\u00A0",
+             Amount{quantity, Form::decimal, figures});
+}
+
 std::string line_text(const Words& words, Letters letters) {
   std::string text;
   for (const Run& run : words.runs()) text += run_text(run, letters);

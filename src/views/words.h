@@ -84,6 +84,9 @@ template <class... Pieces>
 /// there.
 [[nodiscard]] std::string amount_text(const Amount& amount, Letters letters);
 
+/// The exact value, and the decimal where that says more: "15/8 A ≈ 1.88 A", "6 Ω".
+[[nodiscard]] Words value_words(const Quantity& quantity, int figures);
+
 /// The words on one line, still with U+00A0 inside amounts.
 [[nodiscard]] std::string line_text(const Words& words, Letters letters);
 

@@ -1,15 +1,18 @@
 // Parts, points and facts in words.
-#include "views/wording.h"
+#include "views/network_words.h"
 
 namespace ohmfold::views {
 
 namespace {
 
-/// Reads one fact with the words of the reduction at hand.
+/// More facts than this are not all listed: a long chain has one for every point.
+constexpr std::size_t kMostFacts = 4;
+
+/// Reads one fact with the words of the network at hand.
 class FactReader {
  public:
-  FactReader(const Wording& wording, const Problem& problem)
-      : wording_(wording), problem_(problem) {}
+  FactReader(const NetworkWords& words, const Problem& problem)
+      : words_(words), problem_(problem) {}
 
   // Why a rule holds.
   Words operator()(const IsOpenSwitch& f) const {
@@ -52,7 +55,7 @@ class FactReader {
     return say(part(f.second), " drives against ", part(f.first));
   }
   Words operator()(const NotABattery& f) const {
-    return say(wording_.described(f.part), " is not a battery");
+    return say(words_.described(f.part), " is not a battery");
   }
   Words operator()(const BothEndsOn& f) const {
     return say("both ends of ", part(f.part), " are joined to point ", point(f.point));
@@ -104,10 +107,10 @@ class FactReader {
     return say("at point ", point(f.point), ", ", part(f.part), " is joined too");
   }
   Words operator()(const SourceBetween& f) const {
-    if (wording_.is_port(f.source)) {
+    if (words_.is_port(f.source)) {
       return say("point ", point(f.point), " is one of the two points asked about");
     }
-    return say("at point ", point(f.point), ", ", wording_.described(f.source), " is joined too");
+    return say("at point ", point(f.point), ", ", words_.described(f.source), " is joined too");
   }
   Words operator()(const ShareNoPoint& f) const {
     return say(part(f.first), " and ", part(f.second), " share no point");
@@ -117,13 +120,13 @@ class FactReader {
                " ends at point ", point(f.second_end));
   }
   Words operator()(const NotAResistor& f) const {
-    return say(wording_.described(f.part), " is not a resistor");
+    return say(words_.described(f.part), " is not a resistor");
   }
   Words operator()(const IsNotAGap& f) const {
-    return say(wording_.described(f.part), " joins its two points, so it cannot be left out");
+    return say(words_.described(f.part), " joins its two points, so it cannot be left out");
   }
   Words operator()(const IsNotAWire& f) const {
-    return say(wording_.described(f.part), " is not an ideal wire");
+    return say(words_.described(f.part), " is not an ideal wire");
   }
   Words operator()(const EndsApart& f) const {
     return say("the ends of ", part(f.part), " are two different points, ", point(f.first), " and ",
@@ -159,8 +162,8 @@ class FactReader {
   }
 
  private:
-  Run part(PartId id) const { return wording_.part(id); }
-  Run point(PointId id) const { return wording_.point(id); }
+  Run part(PartId id) const { return words_.part(id); }
+  Run point(PointId id) const { return words_.point(id); }
   bool is_of_file(PartId id) const { return id.index < problem_.parts.size(); }
   bool is_current_source(PartId id) const {
     return is_of_file(id) && problem_.part(id).kind == PartKind::current_source;
@@ -169,34 +172,34 @@ class FactReader {
     return is_of_file(id) && problem_.part(id).kind == PartKind::battery;
   }
 
-  const Wording& wording_;
+  const NetworkWords& words_;
   const Problem& problem_;
 };
 
 }  // namespace
 
-Words Wording::parts(std::span<const PartId> ids, std::size_t most) const {
+Words NetworkWords::parts(std::span<const PartId> ids, std::size_t most) const {
   std::vector<Words> names;
   names.reserve(ids.size());
   for (const PartId id : ids) names.push_back(say(part(id)));
   return listed(names, most);
 }
 
-Words Wording::points(std::span<const PointId> ids, std::size_t most) const {
+Words NetworkWords::points(std::span<const PointId> ids, std::size_t most) const {
   std::vector<Words> names;
   names.reserve(ids.size());
   for (const PointId id : ids) names.push_back(say(point(id)));
   return listed(names, most);
 }
 
-bool Wording::is_port(PartId id) const {
-  return id.index >= reduction_.end.part_count() || reduction_.end.kind(id) == ElementKind::port;
+bool NetworkWords::is_port(PartId id) const {
+  return id.index >= network_.part_count() || network_.kind(id) == ElementKind::port;
 }
 
-Words Wording::described(PartId id) const {
+Words NetworkWords::described(PartId id) const {
   if (id.index >= problem_.parts.size()) {
     if (is_port(id)) return say("the pair of points asked about");
-    const bool battery = reduction_.end.kind(id) == ElementKind::battery;
+    const bool battery = network_.kind(id) == ElementKind::battery;
     return say(battery ? "battery " : "", part(id));
   }
   switch (problem_.part(id).kind) {
@@ -219,8 +222,34 @@ Words Wording::described(PartId id) const {
   return {};
 }
 
-Words Wording::fact(const Fact& fact) const {
+Words NetworkWords::fact(const Fact& fact) const {
   return std::visit(FactReader(*this, problem_), fact);
+}
+
+Words NetworkWords::facts(std::span<const Fact> why) const {
+  std::vector<Words> clauses;
+  for (const Fact& one : why) {
+    if (clauses.size() == kMostFacts && why.size() > kMostFacts) break;
+    // "only R1 and R2 meet at point A, and only R2 and R3 at point B"
+    const auto* meet = std::get_if<MeetOnlyAt>(&one);
+    if (meet != nullptr && !clauses.empty()) {
+      clauses.push_back(say("only ", part(meet->first), " and ", part(meet->second), " at point ",
+                            point(meet->point)));
+    } else {
+      clauses.push_back(fact(one));
+    }
+  }
+  if (why.size() > kMostFacts) {
+    Words words = clauses.front();
+    for (std::size_t i = 1; i < clauses.size(); ++i) words.add(say("; ", clauses[i]));
+    return say(words, "; and so on");
+  }
+  Words words;
+  for (std::size_t i = 0; i < clauses.size(); ++i) {
+    if (i > 0) words.add(i + 1 == clauses.size() ? ", and " : ", ");
+    words.add(clauses[i]);
+  }
+  return words;
 }
 
 }  // namespace ohmfold::views

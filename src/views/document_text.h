@@ -1,0 +1,15 @@
+// A document as plain text for a terminal or a printer.
+#pragma once
+
+#include <string>
+
+#include "ohmfold/render.h"
+#include "views/document.h"
+
+namespace ohmfold::views {
+
+/// Wrapped to the width of the options; ends with a line end. Of the options, `figures` is not
+/// used: the document has its amounts.
+[[nodiscard]] std::string document_text(const Document& document, const TextOptions& options);
+
+}  // namespace ohmfold::views
