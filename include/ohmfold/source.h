@@ -105,6 +105,7 @@ enum class DiagnosticKind : std::uint8_t {
   circuit_line,
   combination_without_name,
   ambiguous_short_form,
+  left_over_in_claim,
   several_claims,
   value_too_long,
   // at the end of a long list

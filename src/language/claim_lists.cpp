@@ -56,7 +56,7 @@ bool expect_three(LineReader& line, const std::vector<Token>& list, std::string_
 bool expect_make(LineReader& line) {
   if (line.take_word("make") || line.take_word("makes")) return true;
   line.fail_expected("'make' and a name for the result",
-                     "such as R1 and R2 in series make R12 = 6 ohm");
+                     "write for example R1 and R2 in series make R12 = 6 ohm");
   return false;
 }
 

@@ -110,9 +110,11 @@ std::optional<Statement> read_equal_potentials(LineReader& line, const WorkNames
     if (!line.expect_end()) return std::nullopt;
     return SamePotentialClaim{written_name(first), written_name(second)};
   }
-  line.fail_expected("a value", left.text.starts_with("V_")
-                                    ? "potentials of two points are compared as V_A = V_B"
-                                    : "parts are combined as R12 = R1 + R2");
+  const bool potential = left.text.starts_with("V_");
+  const bool other = left.text.starts_with("I_") || left.text.starts_with("P_");
+  line.fail_expected("a value", other       ? "write a number and a unit"
+                                : potential ? "potentials of two points are compared as V_A = V_B"
+                                            : "parts are combined as R12 = R1 + R2");
   return std::nullopt;
 }
 
@@ -150,7 +152,7 @@ std::optional<Statement> read_short_claim(LineReader& line, const WorkNames& nam
     fail_without_name(line);
     return std::nullopt;
   }
-  const std::optional<Token> left = line.expect_name("what the claim is about");
+  const std::optional<Token> left = line.expect_name("a part");
   if (!left) return std::nullopt;
   const std::span<const Token> right = line.rest().subspan(1);
   const std::size_t length = length_to_equals(right);
@@ -160,6 +162,11 @@ std::optional<Statement> read_short_claim(LineReader& line, const WorkNames& nam
   if (sums || joins_parts(side, names)) {
     if (!line.expect_sign("=")) return std::nullopt;
     return read_combination(line, names, *left, length);
+  }
+  if (has_more && length == 1 && !side.front().text.starts_with("V_")) {
+    line.take();
+    line.fail_expected("parts joined by '+' or '||'", "a claim has one value, at its end");
+    return std::nullopt;
   }
   if (is_no_value(side, names)) {
     line.take();

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "language/claims.h"
+#include "language/values.h"
 #include "language/written_value.h"
 
 namespace ohmfold {
@@ -22,7 +23,9 @@ std::optional<WrittenValue> expect_claimed_value(LineReader& line, const WorkNam
 }
 
 bool read_combined_value(LineReader& line, const WorkNames& names, CombineClaim& claim) {
-  if (!is_equals(line.peek())) return line.expect_end();
+  const Token& next = line.peek();
+  const bool is_value = next.kind == TokenKind::word && decimal_length(next.text) > 0;
+  if (!is_equals(next) && !is_value) return line.expect_end();
   claim.value = expect_claimed_value(line, names, Unit::ohm);
   return claim.value.has_value();
 }

@@ -238,7 +238,8 @@ class SymbolicReader {
     values_.back() = Number(1);
     for (; power > 0; --power) values_.back() = bounded(values_.back() * base);
     ++at_;
-    return true;
+    const bool again = peek().kind == '^' || peek().kind == '2' || peek().kind == '3';
+    return !again || fail_expected("an operator or the end of the value");
   }
 
   /// Carries out what stands open back to a bracket and binds at least so tightly.

@@ -13,10 +13,15 @@ namespace {
 
 std::optional<Statement> read_case_claim(LineReader& line) {
   line.take();
-  const std::optional<Token> label = line.expect_text();
-  if (!label) return std::nullopt;
+  if (line.peek().kind != TokenKind::text) {
+    line.fail_expected("the label of a case in quotes", "such as case \"S open\"");
+    return std::nullopt;
+  }
+  const Token label = line.take();
   line.take_sign(":");
-  if (line.expect_end()) return CaseClaim{written_name(*label)};
+  if (line.at_end()) return CaseClaim{written_name(label)};
+  line.fail(DiagnosticKind::left_over_in_claim, line.peek().where, {described(line.peek())},
+            "the circuit file says what a case sets");
   return std::nullopt;
 }
 
@@ -34,14 +39,22 @@ std::optional<Statement> read_claim_of(LineReader& line, const WorkNames& names)
   return read_list_claim(line, names);
 }
 
+/// What is said of statements in words that fit a claim.
+Diagnostic in_terms_of_claims(Diagnostic finding) {
+  if (finding.kind == DiagnosticKind::trailing_words) {
+    finding.kind = DiagnosticKind::left_over_in_claim;
+  }
+  if (finding.kind == DiagnosticKind::nul_byte) finding.remedy = "a work file is plain text";
+  return finding;
+}
+
 /// The claim on one line; nothing where there is none, or after an error.
 std::optional<Claim> read_line(std::string_view text, std::uint32_t number, const WorkNames& names,
                                Findings& findings) {
   std::vector<Token> tokens;
   std::optional<Diagnostic> fault = scan_line(text, number, Dialect::work, tokens);
   if (fault) {
-    if (fault->kind == DiagnosticKind::nul_byte) fault->remedy = "a work file is plain text";
-    findings.add(std::move(*fault));
+    findings.add(in_terms_of_claims(std::move(*fault)));
     return std::nullopt;
   }
   if (tokens.empty()) return std::nullopt;
@@ -49,15 +62,15 @@ std::optional<Claim> read_line(std::string_view text, std::uint32_t number, cons
   LineReader line(tokens);
   std::optional<Statement> statement = read_claim_of(line, names);
   for (const Diagnostic& warning : line.warnings()) findings.add(warning);
-  if (line.error()) findings.add(*line.error());
+  if (line.error()) findings.add(in_terms_of_claims(*line.error()));
   if (line.error() || !statement) return std::nullopt;
   Span where = tokens.front().where;
   where.length = tokens.back().where.column - where.column;
   return Claim{where, std::string(text.substr(where.column, where.length)), std::move(*statement)};
 }
 
-/// What values with symbols may cost in one text: more than any solution needs, seconds at most.
-constexpr std::uint64_t kMostWork = 100'000'000;
+/// What values with symbols may cost in one text: far more than solutions need, a second at most.
+constexpr std::uint64_t kMostWork = 20'000'000;
 
 /// All claims of a text, after those that `names` knows of.
 std::vector<Claim> read_lines(std::string_view text, WorkNames& names, Findings& findings) {

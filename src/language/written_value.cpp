@@ -181,7 +181,7 @@ class WrittenValueReader {
     const Token& left = pieces.tokens[read.taken];
     if (left.kind != TokenKind::end) {
       line_.fail(DiagnosticKind::trailing_words, left.where, {described(left)},
-                 "a claim ends with its value");
+                 left.is_sign("+") ? "write the value worked out" : "a claim ends with its value");
       return false;
     }
     value_.number = *read.number;

@@ -2,35 +2,15 @@
 
 #include <gtest/gtest.h>
 
-#include <stdexcept>
 #include <string>
 #include <vector>
 
 #include "language/claims_shown.h"
 #include "language/findings_of.h"
+#include "language/work_problem.h"
 
 namespace ohmfold {
 namespace {
-
-/// Points A, B, T, G, N, AB, BA; N is a part, too.
-const Problem& problem() {
-  static const Outcome<Problem> kProblem =
-      read_circuit(circuit_text("symbol r\n"
-                                "symbol U\n"
-                                "battery E = 18 V from G to T\n"
-                                "resistor R1 = 4 ohm from T to A\n"
-                                "resistor R2 = 2 ohm from A to G\n"
-                                "resistor R3 = 6 ohm from T to B\n"
-                                "resistor R4 = 6 ohm from B to G\n"
-                                "resistor R5 = 2 r from A to B\n"
-                                "resistor R6 = 1 ohm from T to N\n"
-                                "resistor N = 1 ohm from N to AB\n"
-                                "resistor R_8 = 1 ohm from AB to BA\n"
-                                "resistor V_T = 1 ohm from BA to G\n"
-                                "battery F = 2 U from BA to G\n"));
-  if (!kProblem) throw std::runtime_error(message(kProblem.diagnostics.front()));
-  return *kProblem.value;
-}
 
 struct ClaimRow {
   std::string line;
@@ -38,8 +18,8 @@ struct ClaimRow {
 };
 
 std::string claims_of(const std::string& text) {
-  const SourceText source{.name = "a.work", .text = text};
-  const Outcome<Work> work = read_work(source, problem());
+  const SourceText source = work_text(text);
+  const Outcome<Work> work = read_work(source, problem_of_works());
   if (!work) return rendered(work.diagnostics, source);
   std::string shown_claims;
   for (const Claim& claim : work.value->claims) {
@@ -235,7 +215,7 @@ TEST(WorkReader, KeepsThePlaceAndTheTextOfAClaim) {
                           .text =
                               "\xEF\xBB\xBF# mine\r\n\r\n  \tI_E = 2 A  \t# two\r\n"
                               "case \"S # open\":"};
-  const Outcome<Work> work = read_work(source, problem());
+  const Outcome<Work> work = read_work(source, problem_of_works());
   ASSERT_TRUE(work);
   EXPECT_EQ(work.value->source_name, "a.work");
   ASSERT_EQ(work.value->claims.size(), 2U);
@@ -251,26 +231,26 @@ TEST(WorkReader, KeepsThePlaceAndTheTextOfAClaim) {
 }
 
 TEST(WorkReader, ReadsATextWithoutClaimsAsAnEmptyWork) {
-  const Outcome<Work> work = read_work({.name = "a.work", .text = "\n# nothing yet\n"}, problem());
+  const Outcome<Work> work = read_work(work_text("\n# nothing yet\n"), problem_of_works());
   ASSERT_TRUE(work);
   EXPECT_TRUE(work.value->claims.empty());
 }
 
 TEST(ClaimReader, ReadsOneClaimAfterOthers) {
-  const Outcome<Work> before = read_work({.name = "a.work", .text = "BT = R1 + R2"}, problem());
+  const Outcome<Work> before = read_work(work_text("BT = R1 + R2"), problem_of_works());
   ASSERT_TRUE(before);
   const SourceText line{.name = "-", .text = "V_BT = 3 V\n"};
-  const Outcome<Claim> after = read_claim(line, problem(), *before.value);
+  const Outcome<Claim> after = read_claim(line, problem_of_works(), *before.value);
   ASSERT_TRUE(after);
   EXPECT_EQ(shown(*after.value), "voltage BT = 3 [3 e0 V]");
-  const Outcome<Claim> alone = read_claim(line, problem(), {});
+  const Outcome<Claim> alone = read_claim(line, problem_of_works(), {});
   ASSERT_TRUE(alone);
   EXPECT_EQ(shown(*alone.value), "voltage_between B T = 3 [3 e0 V]");
 }
 
 TEST(ClaimReader, FindsNothingOnAnEmptyLine) {
   for (const char* text : {"", "\n", "   # a thought"}) {
-    const Outcome<Claim> claim = read_claim({.name = "-", .text = text}, problem(), {});
+    const Outcome<Claim> claim = read_claim({.name = "-", .text = text}, problem_of_works(), {});
     EXPECT_FALSE(claim);
     EXPECT_TRUE(claim.diagnostics.empty()) << text;
   }
