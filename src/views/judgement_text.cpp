@@ -15,7 +15,7 @@ namespace {
 
 /// What a line says, with the mark behind it, and below it the reply.
 void add_line(const JudgedLine& line, Document& document) {
-  const LineVerdict verdict = verdict_of(line);
+  const LineVerdict verdict = verdict_of(line.judgement);
   if (verdict == LineVerdict::nothing) return;
   document.entry(std::to_string(line.number()), say(line.claim.text));
   const Words reply = reply_words(line);

@@ -105,25 +105,6 @@ std::size_t sentences_in(const Words& words) {
 
 }  // namespace
 
-LineVerdict verdict_of(const JudgedLine& line) {
-  const Judgement& judgement = line.judgement;
-  if (judgement.step == StepVerdict::refused || judgement.value == ValueVerdict::wrong ||
-      judgement.value == ValueVerdict::cut_off || judgement.unit == UnitVerdict::wrong) {
-    return LineVerdict::not_right;
-  }
-  if (judgement.hindrance != Hindrance::none || judgement.step == StepVerdict::cannot_tell ||
-      judgement.value == ValueVerdict::cannot_tell) {
-    return LineVerdict::cannot_tell;
-  }
-  if (judgement.value == ValueVerdict::rounded_early) return LineVerdict::rounded_early;
-  if (judgement.value == ValueVerdict::on_own || judgement.step == StepVerdict::right_on_own) {
-    return LineVerdict::follows;
-  }
-  const bool says_nothing =
-      judgement.step == StepVerdict::none && judgement.value == ValueVerdict::none;
-  return says_nothing ? LineVerdict::nothing : LineVerdict::right;
-}
-
 std::string_view verdict_word(LineVerdict verdict) {
   switch (verdict) {
     case LineVerdict::nothing:
