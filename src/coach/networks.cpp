@@ -233,7 +233,7 @@ PartId Networks::reserve() {
   return part;
 }
 
-void Networks::join(PointId first, PointId second) {
+void Networks::join_or_cut(PointId first, PointId second, bool joined_first) {
   const auto in = [&](Network network) {
     const PointId one = network.representative(first);
     const PointId two = network.representative(second);
@@ -244,7 +244,6 @@ void Networks::join(PointId first, PointId second) {
     leave_out_shorted(network);
     return network;
   };
-  // Joined or not: later steps tell. Where joining shorts nothing new, both stay possible.
   const auto with_joined = [&](std::vector<Network>& networks) {
     const std::size_t count = networks.size();
     if (count == 0 || networks.front().alive_count() > kMostFollowed) return;
@@ -259,6 +258,10 @@ void Networks::join(PointId first, PointId second) {
       if (!cut.removes.empty()) networks[i].commit(cut);
       networks.push_back(std::move(joined));
     }
+    if (joined_first) {
+      std::rotate(networks.begin(), networks.begin() + static_cast<std::ptrdiff_t>(count),
+                  networks.end());
+    }
   };
   with_joined(families_.front());
   if (diverged_) with_joined(own_);
@@ -268,7 +271,7 @@ void Networks::leave_out(PartId part) {
   const Network& network = truth();
   if (part.index >= network.part_count() || !network.is_alive(part)) return;
   if (network.kind(part) != ElementKind::resistor) return;
-  join(network.from(part), network.to(part));
+  join_or_cut(network.from(part), network.to(part), false);
 }
 
 const std::vector<Fact>& Networks::left_out(PartId part) const {

@@ -45,8 +45,9 @@ class Networks {
                                    const std::vector<std::size_t>& order);
   /// An id that no part of any network has.
   [[nodiscard]] PartId reserve();
-  /// Joins two points, or leaves out a part, which the potentials allow.
-  void join(PointId first, PointId second);
+  /// Joins two points, or leaves out a part, which the potentials allow. Either allows the other,
+  /// too: later steps tell which of them the person does.
+  void join(PointId first, PointId second) { join_or_cut(first, second, true); }
   void leave_out(PartId part);
 
   /// Why a part of the file is in no network any more from the start; empty where it is.
@@ -78,6 +79,7 @@ class Networks {
                      const std::vector<std::size_t>& order, StepResult& result);
   bool make_in_own(const StepTest& test, const Place& place, const std::vector<std::size_t>& order,
                    StepResult& result);
+  void join_or_cut(PointId first, PointId second, bool joined_first);
   void align();
 
   Network start_;
