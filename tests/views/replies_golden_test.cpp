@@ -322,7 +322,7 @@ void add_values(Page& page) {
     Judgement& current = sample.add_value(Claimed::current, "R2", "1.67", Unit::ampere);
     current.value = verdict;
     current.caused_by = {0, 1};
-    current.right = Quantity(parse_number("5/3").number, Unit::ampere);
+    current.right = Quantity(parse_number("1.679").number, Unit::ampere);
     add_reply(page, "part", sample);
   }
 }
@@ -361,7 +361,7 @@ void add_hindrances(Page& page) {
       line.step = StepVerdict::cannot_tell;
       line.value = ValueVerdict::cannot_tell;
       line.name = "R43";
-      line.part = sample.part("R5");
+      line.part = sample.part(hindrance == Hindrance::not_a_resistor ? "S" : "R5");
       if (full) {
         line.suggestion = "R34";
         line.earlier = 0;
@@ -423,7 +423,7 @@ void add_step_hints(Page& page) {
     hint.place = place;
     hint.why = why;
     hint.value.reset();
-    page.heading("hint: rewrite, rule " + std::to_string(static_cast<int>(rule)));
+    page.heading("hint: " + std::string(rule_word(rule)));
     add_hint(page, sample, hint);
   };
   const PointId c = sample.point("C");
@@ -442,27 +442,39 @@ void add_step_hints(Page& page) {
           {FormDelta{b, c, sample.point("D")}});
   rewrite(RuleName::star_delta, {sample.parts("R1 R2 R3"), b, {}}, {AllMeetAt{b}});
   rewrite(RuleName::node_elimination, {sample.parts("R1 R2 R3 R5"), b, {}}, {AllMeetAt{b}});
-  rewrite(RuleName::batteries, {sample.parts("E"), {}, {}}, {});
+  rewrite(RuleName::batteries, {sample.parts("E R1"), {}, {}},
+          {DriveAlike{sample.part("E"), sample.part("R1")}});
 }
 
 void add_other_hints(Page& page) {
   const JudgedSample sample;
   Hint hint;
-  for (const HintKind kind : {HintKind::no_pair, HintKind::whole, HintKind::done}) {
+  const std::vector<std::pair<HintKind, std::string>> kinds{
+      {HintKind::no_pair, "no pair"}, {HintKind::whole, "whole"}, {HintKind::done, "done"}};
+  for (const auto& [kind, label] : kinds) {
     hint.kind = kind;
     hint.of = sample.part("R234");
     hint.value = Quantity(Number(10), Unit::ohm);
-    page.heading("hint: kind " + std::to_string(static_cast<int>(kind)));
+    page.heading("hint: " + label);
     add_hint(page, sample, hint);
   }
   hint = Hint();
   hint.kind = HintKind::quantity;
-  hint.claimed = Claimed::current;
-  hint.of = sample.part("R2");
-  hint.from = sample.parts("R1 R34");
-  hint.value = Quantity(parse_number("5/3").number, Unit::ampere);
   for (int i = 0; i <= static_cast<int>(Law::superposition); ++i) {
     hint.law = static_cast<Law>(i);
+    const bool voltage = hint.law == Law::same_voltage || hint.law == Law::ohm_voltage ||
+                         hint.law == Law::voltage_loop || hint.law == Law::zero_voltage ||
+                         hint.law == Law::terminal || hint.law == Law::two_arms ||
+                         hint.law == Law::equal_potentials || hint.law == Law::node_voltage;
+    const bool power = hint.law == Law::power;
+    const bool of_source = hint.law == Law::source || hint.law == Law::terminal;
+    hint.claimed = power ? Claimed::power : voltage ? Claimed::voltage : Claimed::current;
+    hint.of = sample.part(of_source ? "E" : "R2");
+    hint.from = sample.parts(voltage ? "R34" : "R1 R34");
+    hint.value = Quantity(parse_number("5/3").number, power     ? Unit::watt
+                                                      : voltage ? Unit::volt
+                                                                : Unit::ampere);
+    if (hint.law == Law::not_determined) hint.value.reset();
     page.heading("hint: value by " + std::string(law_word(hint.law)));
     add_hint(page, sample, hint);
   }
@@ -477,13 +489,19 @@ void add_mending_hints(Page& page) {
     line.why = {JoinSameTwoPoints{sample.point("B"), sample.point("D")}};
     line.right = Quantity(parse_number("6").number, Unit::ohm);
     line.caused_by = {0};
-    change(sample, line);
+    change(sample, sample.judged.lines.back());
     Hint hint;
     hint.kind = HintKind::mend;
     hint.claim = 1;
     page.heading("hint: mend " + label);
     add_hint(page, sample, hint);
   };
+  mend("same potential", [](JudgedSample& sample, Judgement& line) {
+    line.step = StepVerdict::refused;
+    line.value = ValueVerdict::none;
+    line.why = {PotentialsDiffer{sample.point("B"), sample.point("C")}};
+    sample.work.claims[1].says = SamePotentialClaim{{"B", {}}, {"C", {}}};
+  });
   mend("unexplained", [](const JudgedSample&, Judgement&) {});
   mend("added", [](const JudgedSample&, Judgement& line) {
     Diagnosis diagnosis;
