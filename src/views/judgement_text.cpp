@@ -19,7 +19,7 @@ void add_line(const JudgedLine& line, Document& document) {
   if (verdict == LineVerdict::nothing) return;
   document.entry(std::to_string(line.number()), say(line.claim.text));
   const Words reply = reply_words(line);
-  document.paragraph(say(verdict_mark(verdict), reply.empty() ? "" : ": ", reply), 1);
+  document.paragraph(say(verdict_mark(verdict), reply.empty() ? "." : ". ", reply), 1);
 }
 
 Words case_words(const CaseTrace& one) {
@@ -54,13 +54,10 @@ Words marks_words(const Marks& marks) {
   Words words = say("Marks: method ", std::to_string(marks.method), " of ",
                     std::to_string(marks.most_method), ", accuracy ",
                     std::to_string(marks.accuracy), " of ", std::to_string(marks.most_accuracy));
-  if (marks.unit_lost && marks.figures_lost) {
-    words.add("; less one mark for a unit and one for figures, once in a work");
-  } else if (marks.unit_lost || marks.figures_lost) {
-    words.add(
-        say("; less one mark for ", marks.unit_lost ? "a unit" : "figures", ", once in a work"));
-  }
-  return say(words, "; in all ", std::to_string(marks.earned()), " of ",
+  words.add(".");
+  if (marks.unit_lost) words.add(" One mark less for a unit, once in a work.");
+  if (marks.figures_lost) words.add(" One mark less for figures, once in a work.");
+  return say(words, " In all ", std::to_string(marks.earned()), " of ",
              std::to_string(marks.most()), ".");
 }
 
