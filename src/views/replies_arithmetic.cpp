@@ -41,7 +41,8 @@ ErrorWords sum_over_product(const Diagnosed& d) {
 ErrorWords average(const Diagnosed& d) {
   return {.cause = say("the average of ", d.all(), " is taken"),
           .nudge = say("Can several paths together resist more than the easiest of them alone?"),
-          .point = say("Compare the result with ", d.least(), ": can it be larger than that?"),
+          .point = say("Compare the result with ", d.least(),
+                       ": can parts in parallel make more than that?"),
           .tell = say("In parallel the reciprocals of ", d.all(),
                       " are added, and the sum is turned over: less than the smallest of them.",
                       d.so())};
@@ -51,7 +52,7 @@ ErrorWords added_in_parallel(const Diagnosed& d) {
   return {.cause = say(d.all(), " are added"),
           .nudge = say("Do more paths make it easier or harder for the current?"),
           .point = say("Compare the result with ", d.least(),
-                       ": on which side of it should the whole be in parallel?"),
+                       ": should parts in parallel make more than that, or less?"),
           .tell = say("In parallel the reciprocals of ", d.all(),
                       " are added, and the sum is turned over.", d.so())};
 }
@@ -60,7 +61,7 @@ ErrorWords reciprocals_in_series(const Diagnosed& d) {
   return {.cause = say("the rule for parallel parts is used for ", d.all()),
           .nudge = say("One part after the other: is that more resistance or less?"),
           .point = say("Compare the result with ", d.greatest(),
-                       ": on which side of it should the whole be in series?"),
+                       ": should parts in series make more than that, or less?"),
           .tell = say("In series the resistances of ", d.all(), " are added.", d.so())};
 }
 
@@ -158,7 +159,7 @@ ErrorWords impossible_size(const Diagnosed& d) {
   const Words compared = combines
                              ? say(d.all(), d.is_series() ? " in series make more than that."
                                                           : " in parallel make less than that.")
-                             : say("on which side of it should the result be with ", d.all(), "?");
+                             : say("should the result with ", d.all(), " be above it, or below?");
   const Words side = say("However ", d.all(), " are joined, the result cannot pass ", bound, ".");
   return {.cause = Words(),
           .nudge = say("Should the result be larger or smaller than what it is made from?"),

@@ -87,8 +87,8 @@ ErrorWords used_already(const Diagnosed& d) {
 ErrorWords wrong_word(const Diagnosed& d) {
   return {.cause = say("they are joined in the other way"),
           .nudge = say("Do the number of this line and its way of joining fit each other?"),
-          .point = say("The number fits, but not the way of joining: how do ", d.part(0), " and ",
-                       d.part(1), " lie to each other?"),
+          .point = say("The number fits, but not the way of joining: do ", d.part(0), " and ",
+                       d.part(1), " share both points, or one current?"),
           .tell = say("The number is right, and so is the rule behind it: ", d.part(0), " and ",
                       d.part(1), " are ", joined_word(d), ".")};
 }

@@ -105,7 +105,8 @@ ErrorWords potential_for_voltage(const Diagnosed& d) {
 }
 
 ErrorWords power_formula(const Diagnosed& d) {
-  return {.cause = say("a square or a factor is lost in the power formula for ", d.part(0)),
+  return {.cause = say("a square or a factor of the power formula for ", d.part(0),
+                       " is lost or out of place"),
           .nudge = say("Which product of units gives a watt?"),
           .point = say("Look at the power formula for ", d.part(0),
                        ": which quantity is squared, and which divides?"),
