@@ -15,11 +15,9 @@ namespace {
 
 /// What a line says, with the mark behind it, and below it the reply.
 void add_line(const JudgedLine& line, Document& document) {
-  const LineVerdict verdict = verdict_of(line);
-  if (verdict == LineVerdict::nothing) return;
   document.entry(std::to_string(line.number()), say(line.claim.text));
   const Words reply = reply_words(line);
-  document.paragraph(say(verdict_mark(verdict), reply.empty() ? "." : ". ", reply), 1);
+  document.paragraph(say(verdict_mark(verdict_of(line)), reply.empty() ? "." : ". ", reply), 1);
 }
 
 Words case_words(const CaseTrace& one) {
@@ -61,23 +59,25 @@ Words marks_words(const Marks& marks) {
              std::to_string(marks.most()), ".");
 }
 
+/// The lines about a case, below its heading where there are several cases.
 void add_lines(const JudgedWork& judged, std::size_t index, Document& document) {
+  bool has_heading = judged.judged.cases.size() == 1;
   for (std::size_t claim = 0; claim < judged.judged.lines.size(); ++claim) {
     if (judged.judged.lines[claim].case_index != index) continue;
-    add_line(JudgedLine(judged, claim), document);
+    const JudgedLine line(judged, claim);
+    if (verdict_of(line) == LineVerdict::nothing) continue;
+    if (!has_heading) {
+      document.heading(2, case_words(judged.exercise.trace.cases.at(index)));
+      has_heading = true;
+    }
+    add_line(line, document);
   }
 }
 
 Document judgement_document(const JudgedWork& judged) {
   Document document;
   const std::vector<CaseStanding>& cases = judged.judged.cases;
-  for (std::size_t i = 0; i < cases.size(); ++i) {
-    if (cases.size() > 1) {
-      if (!cases[i].is_begun) continue;
-      document.heading(2, case_words(judged.exercise.trace.cases.at(i)));
-    }
-    add_lines(judged, i, document);
-  }
+  for (std::size_t i = 0; i < cases.size(); ++i) add_lines(judged, i, document);
   document.heading(2, say("So far"));
   const bool all_found = std::all_of(cases.begin(), cases.end(), [](const CaseStanding& one) {
     return one.open.empty() && one.attempted.empty();

@@ -137,6 +137,19 @@ TEST(JudgementText, GroupsTheLinesByCase) {
   EXPECT_NE(text.find("Nothing more is asked."), std::string::npos);
 }
 
+TEST(JudgementText, LosesNoLineOfACaseThatIsNotBegun) {
+  JudgedSample sample(
+      "battery E = 6 V from G to A\nresistor R1 = 2 ohm from A to G\nswitch S from A to X\n");
+  ASSERT_EQ(sample.judged.cases.size(), 2U);
+  for (CaseStanding& one : sample.judged.cases) one.is_begun = false;
+  Judgement& line = sample.add("case \"S ajar\"", CaseClaim{{"S ajar", {}}});
+  line.hindrance = Hindrance::unknown_name;
+  line.name = "S ajar";
+  EXPECT_NE(text_of(sample).find("? cannot be judged. Nothing in the problem or in another line"),
+            std::string::npos)
+      << text_of(sample);
+}
+
 TEST(JudgementText, SaysNothingOfALineThatOnlyStartsACase) {
   JudgedSample sample;
   sample.add("case \"S open\"", CaseClaim{{"S open", {}}});
