@@ -123,8 +123,8 @@ std::optional<ShortMeaning> expect_meaning(LineReader& line, const WorkNames& na
   const std::vector<ShortMeaning> meanings = names.meanings(word);
   if (meanings.size() == 1) return meanings.front();
   constexpr std::size_t kMostShown = 3;
-  std::vector<std::string> phrases;
-  for (const ShortMeaning& meaning : meanings) phrases.push_back(in_words(meaning));
+  std::vector<std::string> phrases(meanings.size());
+  std::transform(meanings.begin(), meanings.end(), phrases.begin(), in_words);
   const std::vector<std::string_view> views(phrases.begin(), phrases.end());
   line.fail(DiagnosticKind::ambiguous_short_form, word.where,
             {std::string(word.text), listed(views, kMostShown), phrases.front() + " = ..."});
@@ -148,7 +148,8 @@ bool is_short(const LineReader& line) {
 }
 
 std::optional<Statement> read_short_claim(LineReader& line, const WorkNames& names) {
-  if (line.peek().is_sign("(") || joins(line.peek_second())) {
+  const bool named = line.peek().kind == TokenKind::word;
+  if (line.peek().is_sign("(") || (named && joins(line.peek_second()))) {
     fail_without_name(line);
     return std::nullopt;
   }

@@ -115,6 +115,7 @@ const std::vector<SlipRow>& slips() {
       {"R12 = 4 + 2", 9, 1, "'+' is left over at the end of the claim; write the value worked out"},
       {"R12 =", 6, 0, "expected a value, found the end of the line"},
       {"R12 \u2248 R1 + R2", 5, 3, "expected '=', found '\u2248'"},
+      {"= (R1 + R2)", 1, 1, "expected the name of a part, found '='"},
       {"12 = R1 + R2", 1, 2,
        "'12' is not a name; a name is a letter followed by letters, digits or _"},
       {"R1 = R2", 6, 2, "expected a value, found 'R2'; parts are combined as R12 = R1 + R2"},
