@@ -151,8 +151,8 @@ class RightWork {
       } else if (step.rule == RuleName::equal_potentials) {
         for (const PointId point : step.merges) {
           if (point == step.merges.front()) continue;
-          lines_.push_back(points.at(step.merges.front().index) + " and " +
-                           points.at(point.index) + " at the same potential");
+          lines_.push_back(points.at(step.merges.front().index) + " and " + points.at(point.index) +
+                           " at the same potential");
         }
         for (const PartId part : step.takes) {
           lines_.push_back("no current through " + names.at(part.index));
@@ -189,8 +189,8 @@ class RightWork {
         values += (values.empty() ? "" : ", ") + added.resistance.lowest_terms().to_string();
       }
     }
-    std::string line = takes + (to_star ? "in delta" : "in star") + " make " + makes + "= " +
-                       values + " ohm";
+    std::string line =
+        takes + (to_star ? "in delta" : "in star") + " make " + makes + "= " + values + " ohm";
     if (to_star) {
       const std::size_t middle = before.point_count();
       points.at(middle) = "M" + std::to_string(middle);
@@ -234,13 +234,13 @@ class RightWork {
     std::string claim = to_string(answer.question, problem_);
     const std::string unit(symbol(unit_of(answer.question, problem_), Letters::ascii));
     if (const auto* asked = std::get_if<TheveninBetween>(&answer.question)) {
-      const std::string ends =
-          problem_.point(asked->from) + (answer.thevenin ? " to " : " and ") + problem_.point(asked->to);
+      const std::string ends = problem_.point(asked->from) + (answer.thevenin ? " to " : " and ") +
+                               problem_.point(asked->to);
       if (!answer.thevenin) return;
       add_value("voltage from " + ends, answer.thevenin->voltage, "V", values);
-      add_value("resistance between " + problem_.point(asked->from) + " and " +
-                    problem_.point(asked->to),
-                answer.thevenin->resistance, "ohm", values);
+      add_value(
+          "resistance between " + problem_.point(asked->from) + " and " + problem_.point(asked->to),
+          answer.thevenin->resistance, "ohm", values);
       return;
     }
     if (answer.irrational) {

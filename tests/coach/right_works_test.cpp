@@ -16,7 +16,8 @@ void expect_whole(const test::ProblemFile& file, Order order, std::uint64_t seed
   const std::vector<Judgement>& lines = found.result.lines;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     EXPECT_TRUE(lines[i].holds()) << found.told(i);
-    const bool exact = lines[i].value == ValueVerdict::none || lines[i].value == ValueVerdict::exact;
+    const bool exact =
+        lines[i].value == ValueVerdict::none || lines[i].value == ValueVerdict::exact;
     EXPECT_TRUE(exact || lines[i].value == ValueVerdict::rounded) << found.told(i);
   }
   EXPECT_TRUE(found.result.all_right());

@@ -91,13 +91,13 @@ void expect_remarks_where_rounding_shows(const RandomWork& random, int figures) 
   for (std::size_t i = 0; i < work.lines.size(); ++i) {
     const WrittenWork::Line& line = work.lines[i];
     const Judgement& judged = found.result.lines[i];
-    const ValueVerdict expected = line.printed == line.exact ? ValueVerdict::exact
-                                  : is_within(line.exact, line.printed,
-                                              half_unit(line.digits, true))
-                                      ? ValueVerdict::rounded
-                                      : ValueVerdict::rounded_early;
-    ASSERT_EQ(judged.value, expected) << work.text << found.told(i) << " exact "
-                                      << line.exact.to_string();
+    const ValueVerdict expected =
+        line.printed == line.exact ? ValueVerdict::exact
+        : is_within(line.exact, line.printed, half_unit(line.digits, true))
+            ? ValueVerdict::rounded
+            : ValueVerdict::rounded_early;
+    ASSERT_EQ(judged.value, expected)
+        << work.text << found.told(i) << " exact " << line.exact.to_string();
     if (expected != ValueVerdict::rounded_early) continue;
     ASSERT_FALSE(judged.caused_by.empty()) << work.text << found.told(i);
     for (const std::size_t claim : judged.caused_by) {

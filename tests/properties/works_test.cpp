@@ -42,8 +42,8 @@ TEST(RandomWorks, RightOnesPassWholeInAnyOrder) {
     if (round % 3 == 0) text = shuffled(text, random);
     const test::JudgedText found = test::judged(work.exercise, text);
     const std::size_t failed = found.first_that_fails();
-    ASSERT_EQ(failed, found.result.lines.size())
-        << "round " << round << "\n" << text << found.told(failed);
+    ASSERT_EQ(failed, found.result.lines.size()) << "round " << round << "\n"
+                                                 << text << found.told(failed);
     ASSERT_TRUE(found.result.all_right()) << text;
     for (const Judgement& line : found.result.lines) {
       ASSERT_TRUE(line.value == ValueVerdict::none || line.value == ValueVerdict::exact)

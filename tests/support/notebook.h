@@ -70,6 +70,17 @@ inline Number follow(Way way, const std::vector<Number>& from) {
   return value;
 }
 
+/// The exact values of all lines, by key.
+inline std::map<std::string, Number> exact_values(const Notebook& book) {
+  std::map<std::string, Number> exact = book.given;
+  for (const NoteLine& note : book.lines) {
+    std::vector<Number> from;
+    for (const std::string& key : note.from) from.push_back(exact.at(key));
+    exact[note.key] = follow(note.way, from);
+  }
+  return exact;
+}
+
 /// One value that is not what it should be.
 struct Slip {
   std::size_t note = 0;
@@ -97,7 +108,8 @@ inline WrittenWork write_work(const Notebook& book, int figures = 0,
     line.printed = slip && slip->note == i ? slip->value : line.worked;
     exact[note.key] = line.exact;
     if (!note.claim.empty()) {
-      line.digits = figures == 0 ? line.printed.to_string() : round_to_figures(line.printed, figures);
+      line.digits =
+          figures == 0 ? line.printed.to_string() : round_to_figures(line.printed, figures);
       line.printed = figures == 0 ? line.printed : parse_number(line.digits).number;
       work.text += note.claim + " = " + (note.negative ? "-" : "") + line.digits + " " +
                    std::string(symbol(note.unit, Letters::ascii)) + "\n";

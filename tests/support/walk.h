@@ -96,9 +96,8 @@ class Walk {
     edit.removes = {first, second};
     edit.merges = {network_.from(second), network_.to(second)};
     std::sort(edit.merges.begin(), edit.merges.end());
-    edit.adds.push_back(
-        {network_.from(first), network_.to(first),
-         Ratio::series(network_.resistance(first), network_.resistance(second))});
+    edit.adds.push_back({network_.from(first), network_.to(first),
+                         Ratio::series(network_.resistance(first), network_.resistance(second))});
     commit(Joining::series, {first, second}, edit);
     return true;
   }
@@ -149,9 +148,8 @@ inline std::string formula_of(const Made& made, const std::vector<Made>& all) {
   std::string text;
   for (const std::string& operand : made.operands) {
     if (!text.empty()) text += made.how == Joining::series ? " + " : " || ";
-    const auto inner = std::find_if(all.begin(), all.end(), [&](const Made& one) {
-      return one.within && one.name == operand;
-    });
+    const auto inner = std::find_if(
+        all.begin(), all.end(), [&](const Made& one) { return one.within && one.name == operand; });
     text += inner == all.end() ? operand : "(" + formula_of(*inner, all) + ")";
   }
   return text;

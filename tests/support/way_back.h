@@ -63,8 +63,9 @@ class WayBack {
 
   std::string claim_of(const std::string& what, const std::string& name) {
     if (random_.below(2) == 0) return what + "_" + name;
-    const std::string words =
-        what == "I" ? "current through " : what == "V" ? "voltage across " : "power in ";
+    const std::string words = what == "I"   ? "current through "
+                              : what == "V" ? "voltage across "
+                                            : "power in ";
     return words + name;
   }
 
@@ -86,8 +87,7 @@ class WayBack {
   void add_line(std::string claim, std::string key, Unit unit, Way way,
                 std::vector<std::string> from) {
     const bool negative = key.front() != 'R' && is_negative(key);
-    book_.lines.push_back(
-        {std::move(claim), std::move(key), unit, way, std::move(from), negative});
+    book_.lines.push_back({std::move(claim), std::move(key), unit, way, std::move(from), negative});
   }
 
   const Exercise& exercise_;
