@@ -48,6 +48,7 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
       {JoinedToNothing{}, "no source is joined to this piece"},
       {MeetOnlyAt{kR1, kR2, kA}, "only R1 and R2 meet at point A"},
       {JoinSameTwoPoints{kA, kB}, "the parts join the same two points, A and B"},
+      {CarryOneCurrent{kR1, kR5}, "whatever current passes R1 passes R5 too"},
       {TooFewParts{}, "it takes two parts or more"},
       {AlsoMeets{kR5, kB}, "at point B, R5 is joined too"},
       {SourceBetween{kE, kA}, "at point A, battery E is joined too"},
