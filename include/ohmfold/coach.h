@@ -120,6 +120,20 @@ struct Judgement {
   [[nodiscard]] bool holds() const;
 };
 
+/// What a line comes to, in one word.
+enum class LineVerdict : std::uint8_t {
+  nothing,  ///< it claims nothing: it starts a case
+  right,
+  follows,        ///< right on the person's own earlier lines, one of which is not
+  rounded_early,  ///< right but for a figure that rounding in an earlier line has changed
+  not_right,
+  cannot_tell
+};
+
+/// `not_right` where anything in the line is not; else `cannot_tell` where something cannot be
+/// judged.
+[[nodiscard]] LineVerdict verdict_of(const Judgement& line);
+
 /// Marks by the published convention: M for method, A for accuracy, follow-through; a missing or
 /// wrong unit, and wrong figures, cost one accuracy mark each, once in a work.
 struct Marks {

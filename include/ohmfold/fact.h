@@ -52,6 +52,9 @@ struct MeetOnlyAt {
 struct JoinSameTwoPoints {
   PointId first, second;
 };
+struct CarryOneCurrent {
+  PartId first, second;
+};  ///< what passes the one passes the other, whatever lies between them
 
 struct FormDelta {
   PointId a, b, c;
@@ -157,7 +160,8 @@ using Fact =
                  NotAResistor, IsNotAGap, IsNotAWire, EndsApart, LiesOnALoop, ChainCloses,
                  FormDelta, AllMeetAt, Balanced, Symmetric, InTheMiddle, Moves, SamePotential,
                  WrongNumber, FormNoDelta, EndTogether, PotentialsDiffer, NotOneSource, NotFed,
-                 TooLargeToTell, NotABattery, IsSwitchedOff, DriveAlike, DriveAgainst>;
+                 TooLargeToTell, NotABattery, IsSwitchedOff, DriveAlike, DriveAgainst,
+                 CarryOneCurrent>;
 
 /// The laws by which a value is found. The first group leads back from a step to the parts it took;
 /// the second starts the way back or fills in what belongs to no step.

@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "ohmfold/class_report.h"
 #include "ohmfold/coach.h"
 #include "ohmfold/decimal.h"
 #include "ohmfold/inspect.h"
@@ -60,5 +61,19 @@ struct TextOptions {
 /// Which case contradicts itself and where, or is beyond the budget for symbols, as one line each,
 /// for standard error.
 [[nodiscard]] std::string render_contradictions(const Trace& trace);
+
+/// What a claim is about: "R1 and R2 combined", "current through R3", without the case.
+[[nodiscard]] std::string render_topic(const Problem& problem, const Topic& topic,
+                                       Letters letters = Letters::unicode);
+
+/// The works of a class as a table, and what went wrong how often.
+[[nodiscard]] std::string render_class_report_text(const ClassReport& report,
+                                                   const TextOptions& options = {});
+
+/// A line for each work, as comma-separated values (RFC 4180) with a line of headings.
+[[nodiscard]] std::string render_class_report_csv(const ClassReport& report);
+
+/// All of it as JSON, version 1 of "ohmfold-class" (docs/class-report.schema.json).
+[[nodiscard]] std::string render_class_report_json(const ClassReport& report);
 
 }  // namespace ohmfold

@@ -100,6 +100,14 @@ enum class DiagnosticKind : std::uint8_t {
   given_needs_case,
   unknown_case,
   unknown_beside_symbol,
+  // work files
+  unknown_claim,
+  circuit_line,
+  combination_without_name,
+  ambiguous_short_form,
+  left_over_in_claim,
+  several_claims,
+  value_too_long,
   // at the end of a long list
   more_findings,
 };

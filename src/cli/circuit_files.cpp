@@ -61,10 +61,7 @@ ExitCode answer_file(const std::string& file, const std::vector<std::string>& ca
 
 ExitCode answer_files(const CircuitFiles& given, const AnswerProblem& answer) {
   for (const std::string& file : given.files) {
-    if (same_file(file, given.output.file)) {
-      complain("the answer would overwrite " + file);
-      return ExitCode::wrong_use;
-    }
+    if (would_overwrite(given.output.file, file)) return ExitCode::wrong_use;
   }
   Answers answers(given.output, given.files.size() > 1);
   ExitCode code = ExitCode::solved;

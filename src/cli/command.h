@@ -7,13 +7,14 @@
 #include <vector>
 
 #include "cli/exit_code.h"
+#include "ohmfold/coach.h"
 #include "ohmfold/method.h"
 
 namespace ohmfold {
 
-enum class Format { text, json };
+enum class Format { text, json, csv };
 
-/// The options that all commands share: what the answer looks like and where it goes.
+/// The options that commands share: what the answer looks like and where it goes.
 struct OutputChoice {
   Format format = Format::text;
   std::string file;  ///< "": standard output
@@ -43,6 +44,32 @@ struct CombineCommand {
   OutputChoice output;
 };
 
+struct CheckCommand {
+  std::string problem, work;  ///< files; one of them may be "-": standard input
+  bool strict_rounding = false;
+  OutputChoice output;
+};
+
+struct HintCommand {
+  std::string problem;
+  std::optional<std::string> work;  ///< none: nothing is done yet
+  HintLevel level = HintLevel::nudge;
+  OutputChoice output;
+};
+
+struct PractiseCommand {
+  std::string problem;
+  std::optional<std::string> work;  ///< none: named after the problem, in the current folder
+  OutputChoice output;
+};
+
+struct MarkCommand {
+  std::string problem;
+  std::vector<std::string> works;  ///< files, and folders of *.work files
+  bool strict_rounding = false;
+  OutputChoice output;
+};
+
 /// --help and --version.
 struct ShowText {
   std::string text;
@@ -53,7 +80,8 @@ struct WrongUse {
   std::string complaint;
 };
 
-using Command = std::variant<SolveCommand, InspectCommand, CombineCommand, ShowText, WrongUse>;
+using Command = std::variant<SolveCommand, InspectCommand, CombineCommand, CheckCommand,
+                             HintCommand, PractiseCommand, MarkCommand, ShowText, WrongUse>;
 
 /// Never fails: what is wrong with the arguments is itself a command.
 [[nodiscard]] Command read_arguments(int count, const char* const* arguments);
@@ -61,6 +89,10 @@ using Command = std::variant<SolveCommand, InspectCommand, CombineCommand, ShowT
 ExitCode run(const SolveCommand& command);
 ExitCode run(const InspectCommand& command);
 ExitCode run(const CombineCommand& command);
+ExitCode run(const CheckCommand& command);
+ExitCode run(const HintCommand& command);
+ExitCode run(const PractiseCommand& command);
+ExitCode run(const MarkCommand& command);
 ExitCode run(const ShowText& command);
 ExitCode run(const WrongUse& command);
 

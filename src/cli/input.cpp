@@ -4,8 +4,10 @@
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
+#include <filesystem>
 #include <memory>
 #include <string>
+#include <system_error>
 #include <utility>
 
 namespace ohmfold {
@@ -47,6 +49,15 @@ Outcome<SourceText> read_input(const std::string& name) {
     return refused(DiagnosticKind::unreadable_file, std::strerror(errno));
   }
   return {.value = std::move(source), .diagnostics = {}};
+}
+
+Outcome<SourceText> read_ordinary_file(const std::string& name) {
+  std::error_code unknown;
+  const std::filesystem::file_status status = std::filesystem::status(name, unknown);
+  if (std::filesystem::exists(status) && !std::filesystem::is_regular_file(status)) {
+    return refused(DiagnosticKind::unreadable_file, "this is no ordinary file");
+  }
+  return read_input(name == "-" ? "./-" : name);
 }
 
 }  // namespace ohmfold

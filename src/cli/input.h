@@ -15,4 +15,7 @@ inline constexpr std::size_t kMostBytes = std::size_t{256} << 20;
 /// is longer than kMostBytes, is a Diagnostic without a place; never more than that is held.
 [[nodiscard]] Outcome<SourceText> read_input(const std::string& name);
 
+/// As above, for a file only: a folder, a device or a pipe, which might never end, is a Diagnostic.
+[[nodiscard]] Outcome<SourceText> read_ordinary_file(const std::string& name);
+
 }  // namespace ohmfold

@@ -76,6 +76,7 @@ ErrorNumber write_aside(const std::string& text, const std::string& name, mode_t
   if (file < 0) return errno;
   ErrorNumber error = write_all(file, text);
   if (error == 0 && ::fchmod(file, mode) != 0) error = errno;
+  if (error == 0 && ::fsync(file) != 0) error = errno;
   if (::close(file) != 0 && error == 0) error = errno;
   if (error == 0 && ::rename(aside.c_str(), target.c_str()) != 0) error = errno;
   if (error != 0) ::unlink(aside.c_str());
@@ -106,6 +107,12 @@ bool same_file(const std::string& first, const std::string& second) {
   const std::optional<struct stat> a = look_up(first);
   const std::optional<struct stat> b = look_up(second);
   return a && b && S_ISREG(a->st_mode) && is_same(*a, *b);
+}
+
+bool would_overwrite(const std::string& output, const std::string& input) {
+  if (!same_file(input, output)) return false;
+  complain("the answer would overwrite " + input);
+  return true;
 }
 
 }  // namespace ohmfold

@@ -113,6 +113,10 @@ void read_lines(Draft& draft, std::string_view text) {
 
 }  // namespace
 
+bool begins_statement(const Token& word) {
+  return statement_named(word) != nullptr;
+}
+
 Outcome<Problem> read_circuit(const SourceText& source) {
   if (auto fault = too_large(source)) return {std::nullopt, {std::move(*fault)}};
   Draft draft;

@@ -85,6 +85,16 @@ constexpr std::array<Wording, kDiagnosticKinds> kWordings{{
     {unknown_case, "there is no case \"{0}\"", ""},
     {unknown_beside_symbol, "the value of '{0}' is unknown while symbol '{1}' has no value",
      "give the symbol a value"},
+    {unknown_claim, "no claim begins with {0}",
+     "claims look like R12 = R1 + R2 = 6 ohm or current through E = 2 A"},
+    {circuit_line, "'{0}' begins a line of a circuit file",
+     "a work file holds claims such as R12 = R1 + R2 = 6 ohm"},
+    {combination_without_name, "this combination has no name",
+     "write a name and '=' in front of it, as in R12 = R1 + R2"},
+    {ambiguous_short_form, "'{0}' can mean {1}", "write in words which of them, such as {2}"},
+    {left_over_in_claim, "{0} is left over at the end of the claim", "a line holds one claim"},
+    {several_claims, "a second claim stands here", "one claim is read at a time"},
+    {value_too_long, "this value is too long to work with", "write it shorter"},
     {more_findings, "and {0} more", ""},
 }};
 

@@ -121,6 +121,9 @@ void read_given(LineReader& line, Draft& draft);
 void read_case(LineReader& line, Draft& draft);
 void read_symbol(LineReader& line, Draft& draft);
 
+/// The first word of a statement.
+[[nodiscard]] bool begins_statement(const Token& word);
+
 // When the whole file is known.
 
 /// The part or point of that name, or nothing and an error.

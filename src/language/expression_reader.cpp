@@ -135,7 +135,7 @@ Outcome<Problem> read_expression(const SourceText& source, const std::optional<N
   if (auto fault = too_large(source)) return {std::nullopt, {std::move(*fault)}};
   std::vector<Token> tokens;
   if (auto fault = scan_text(source, tokens)) return {std::nullopt, {std::move(*fault)}};
-  ExpressionTree tree = parse_expression(tokens);
+  ExpressionTree tree = parse_expression(tokens, OperandForm::values);
   Findings findings;
   for (Diagnostic& warning : tree.warnings) findings.add(std::move(warning));
   if (tree.error) {

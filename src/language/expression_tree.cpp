@@ -20,7 +20,8 @@ struct Level {
 
 class ExpressionParser {
  public:
-  explicit ExpressionParser(std::span<const Token> tokens) : line_(tokens), levels_(1) {}
+  ExpressionParser(std::span<const Token> tokens, OperandForm form)
+      : line_(tokens), form_(form), levels_(1) {}
 
   ExpressionTree run() {
     while (read_operand() && read_operators()) {
@@ -35,26 +36,47 @@ class ExpressionParser {
   }
 
  private:
-  /// Opening brackets and the value after them.
+  /// Opening brackets and the operand after them.
   bool read_operand() {
     while (line_.peek().is_sign("(")) {
       levels_.push_back({line_.take(), {}, {}});
     }
+    Operand operand;
+    const bool read = form_ == OperandForm::names ? read_known(operand) : read_valued(operand);
+    if (!read) return false;
+    const auto index = static_cast<std::uint32_t>(tree_.operands.size());
+    tree_.operands.push_back(std::move(operand));
+    levels_.back().group.push_back(add({Join::operand, index, 0}));
+    return true;
+  }
+
+  /// The name of a part that is known elsewhere.
+  bool read_known(Operand& operand) {
+    const Token word = line_.peek();
+    if (word.kind == TokenKind::word && !is_name(word.text)) {
+      line_.fail(DiagnosticKind::bad_name, word.where, {std::string(word.text)},
+                 "a combination names its parts, such as R1 + R2");
+      return false;
+    }
+    const std::optional<Token> name = line_.expect_name("a part");
+    if (!name) return false;
+    operand.name = *name;
+    operand.where = name->where;
+    return true;
+  }
+
+  bool read_valued(Operand& operand) {
     if (line_.peek().kind != TokenKind::word) {
       line_.fail(DiagnosticKind::empty_expression, line_.peek().where, {described(line_.peek())},
                  line_.peek().kind == TokenKind::end ? "an expression looks like 4 + 6 || 3" : "");
       return false;
     }
-    Operand operand;
     if (!read_name(operand)) return false;
     const Token first = line_.peek();
     std::optional<Number> value = line_.expect_value(Unit::ohm);
     if (!value) return false;
     if (operand.name.text.empty() && is_name(first.text)) warn_of_code(first, *value);
     operand.value = std::move(*value);
-    const auto index = static_cast<std::uint32_t>(tree_.operands.size());
-    tree_.operands.push_back(std::move(operand));
-    levels_.back().group.push_back(add({Join::operand, index, 0}));
     return true;
   }
 
@@ -134,6 +156,7 @@ class ExpressionParser {
   }
 
   LineReader line_;
+  OperandForm form_;
   ExpressionTree tree_;
   std::vector<Level> levels_;
   std::unordered_map<std::string_view, Span> names_;
@@ -141,8 +164,8 @@ class ExpressionParser {
 
 }  // namespace
 
-ExpressionTree parse_expression(std::span<const Token> tokens) {
-  return ExpressionParser(tokens).run();
+ExpressionTree parse_expression(std::span<const Token> tokens, OperandForm form) {
+  return ExpressionParser(tokens, form).run();
 }
 
 }  // namespace ohmfold

@@ -14,8 +14,8 @@ namespace ohmfold {
 /// A resistor of an expression; without a name where `name` has no text.
 struct Operand {
   Token name;
-  Span where;  ///< of its name, or of its value where it has none
-  Number value;
+  Span where;    ///< of its name, or of its value where it has none
+  Number value;  ///< 0 where operands are names
 };
 
 enum class Join : std::uint8_t { operand, series, parallel };
@@ -35,7 +35,13 @@ struct ExpressionTree {
   std::optional<Diagnostic> error;  ///< where there is one, the rest is of no use
 };
 
+/// What stands between the operators of an expression.
+enum class OperandForm : std::uint8_t {
+  values,  ///< "4 ohm", "R1:4"
+  names    ///< "R1": parts that are known elsewhere, any of them more than once
+};
+
 /// Reads a whole expression. Brackets may be nested to any depth: no recursion.
-[[nodiscard]] ExpressionTree parse_expression(std::span<const Token> tokens);
+[[nodiscard]] ExpressionTree parse_expression(std::span<const Token> tokens, OperandForm form);
 
 }  // namespace ohmfold

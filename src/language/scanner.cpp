@@ -34,6 +34,9 @@ Diagnostic error(DiagnosticKind kind, const Span& where, std::vector<std::string
   return finding;
 }
 
+constexpr std::string_view kParallelSign = "\xE2\x88\xA5";  // ∥
+constexpr std::string_view kNearlyEqual = "\xE2\x89\x88";   // ≈
+
 /// The first character that has no place in a text.
 std::optional<Diagnostic> bad_character(std::string_view line, std::uint32_t number) {
   const auto is_plain = [](char c) { return (c >= ' ' && c <= '~') || c == '\t'; };
@@ -65,7 +68,7 @@ class LineScanner {
       const std::size_t sign = sign_length();
       if (sign > 0) {
         add(TokenKind::sign, sign);
-      } else if (line_[at_] == '"' && dialect_ == Dialect::circuit) {
+      } else if (line_[at_] == '"' && has_texts()) {
         fault = take_text();
       } else {
         add(TokenKind::word, word_length());
@@ -75,6 +78,9 @@ class LineScanner {
   }
 
  private:
+  /// And comments.
+  [[nodiscard]] bool has_texts() const { return dialect_ != Dialect::expression; }
+
   [[nodiscard]] std::size_t blank_length() const {
     const char c = line_[at_];
     if (c == ' ' || c == '\t') return 1;
@@ -89,29 +95,32 @@ class LineScanner {
       if (blank == 0) break;
       at_ += blank;
     }
-    const bool comment = dialect_ == Dialect::circuit && at_ < line_.size() && line_[at_] == '#';
+    const bool comment = has_texts() && at_ < line_.size() && line_[at_] == '#';
     if (comment) at_ = line_.size();
   }
 
   /// Bytes of the sign that stands here, 0 where none does.
   [[nodiscard]] std::size_t sign_length() const {
-    constexpr std::string_view kParallelSign = "\xE2\x88\xA5";  // ∥
-    const bool expression = dialect_ == Dialect::expression;
+    const bool joins = dialect_ != Dialect::circuit;
+    const std::string_view rest = line_.substr(at_);
     switch (line_[at_]) {
       case ',':
       case ':':
         return 1;
       case '=':
-        return expression ? 0 : 1;
+        return dialect_ == Dialect::expression ? 0 : 1;
+      case '~':
+        return dialect_ == Dialect::work ? 1 : 0;
       case '+':
       case '(':
       case ')':
-        return expression ? 1 : 0;
+        return joins ? 1 : 0;
       case '|':
-        return !expression ? 0 : line_.substr(at_).starts_with("||") ? 2 : 1;
+        return !joins ? 0 : rest.starts_with("||") ? 2 : 1;
       default:
-        return expression && line_.substr(at_).starts_with(kParallelSign) ? kParallelSign.size()
-                                                                          : 0;
+        if (joins && rest.starts_with(kParallelSign)) return kParallelSign.size();
+        return dialect_ == Dialect::work && rest.starts_with(kNearlyEqual) ? kNearlyEqual.size()
+                                                                           : 0;
     }
   }
 
@@ -126,9 +135,8 @@ class LineScanner {
   std::size_t word_length() {
     const std::size_t start = at_;
     while (at_ < line_.size()) {
-      const bool ends_circuit_word =
-          dialect_ == Dialect::circuit && (line_[at_] == '"' || line_[at_] == '#');
-      if (ends_circuit_word || blank_length() > 0) break;
+      const bool ends_word = has_texts() && (line_[at_] == '"' || line_[at_] == '#');
+      if (ends_word || blank_length() > 0) break;
       if (sign_length() > 0 && !is_sign_of_exponent(start)) break;
       ++at_;
     }
@@ -191,9 +199,10 @@ std::string described(const Token& token) {
     case TokenKind::text:
       return "a text in quotes";
     case TokenKind::end:
-      return "the end of the line";
+      break;
   }
-  return {};
+  if (!token.text.empty()) return std::string("'").append(token.text).append("'");
+  return "the end of the line";
 }
 
 std::optional<Diagnostic> scan_line(std::string_view line, std::uint32_t number, Dialect dialect,
@@ -214,6 +223,13 @@ Token end_token(const std::vector<Token>& tokens, std::uint32_t line) {
     end.where.length = 0;
   }
   return end;
+}
+
+std::vector<Token> first_tokens(std::span<const Token> tokens, std::size_t count) {
+  std::vector<Token> list(tokens.begin(), tokens.begin() + static_cast<std::ptrdiff_t>(count));
+  list.push_back(tokens[count]);
+  list.back().kind = TokenKind::end;
+  return list;
 }
 
 bool is_name(std::string_view word) {

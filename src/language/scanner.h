@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string_view>
 #include <vector>
 
@@ -33,7 +34,9 @@ enum class TokenKind : std::uint8_t { word, text, sign, end };
 /// A piece of a line. Refers to the bytes of the source.
 struct Token {
   TokenKind kind = TokenKind::end;
-  std::string_view text;  ///< of a quoted text, what stands between the quotes
+  /// Of a quoted text, what stands between the quotes; of an end, the sign that ends a part of a
+  /// line, empty at the end of the line.
+  std::string_view text;
   Span where;
 
   [[nodiscard]] bool is_word(std::string_view word) const {
@@ -51,9 +54,9 @@ struct Token {
 /// "'word'", "a text", "the end of the line": what an error says was found.
 [[nodiscard]] std::string described(const Token& token);
 
-/// Which of the languages is scanned: they differ in their signs, and only circuit files have
-/// comments and texts.
-enum class Dialect : std::uint8_t { circuit, expression };
+/// Which of the languages is scanned: they differ in their signs, and an expression has neither
+/// comments nor texts.
+enum class Dialect : std::uint8_t { circuit, expression, work };
 
 /// Adds the tokens of one line. An error is returned where a character has no place in the text, a
 /// quote is not closed, or the line is too long; tokens are added nevertheless, so that names on
@@ -63,6 +66,10 @@ enum class Dialect : std::uint8_t { circuit, expression };
 
 /// The token that ends a list of them: it stands right after the last.
 [[nodiscard]] Token end_token(const std::vector<Token>& tokens, std::uint32_t line);
+
+/// The first `count` tokens as a list with an end of its own, where the next one stands. Requires
+/// that there is a next one.
+[[nodiscard]] std::vector<Token> first_tokens(std::span<const Token> tokens, std::size_t count);
 
 /// A letter followed by letters, digits or _.
 [[nodiscard]] bool is_name(std::string_view word);

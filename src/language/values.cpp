@@ -33,9 +33,6 @@ std::size_t decimal_length(std::string_view word) {
   return exponent > digits ? exponent : at;
 }
 
-namespace {
-
-/// As decimal_length, for a number with sign and denominator; 0 where none begins here.
 std::size_t number_length(std::string_view word) {
   const std::size_t sign = word.starts_with('-') || word.starts_with('+') ? 1 : 0;
   const std::size_t numerator = decimal_length(word.substr(sign));
@@ -45,6 +42,8 @@ std::size_t number_length(std::string_view word) {
   const std::size_t denominator = decimal_length(word.substr(end + 1));
   return denominator == 0 ? end : end + 1 + denominator;
 }
+
+namespace {
 
 /// "4,7" with a comma for the point.
 bool is_decimal_comma(std::span<const Token> tokens) {

@@ -12,6 +12,9 @@ namespace ohmfold {
 /// How many bytes at the front of `word` belong to a decimal: digits, points, an exponent.
 [[nodiscard]] std::size_t decimal_length(std::string_view word);
 
+/// As decimal_length, for a number with sign and denominator; 0 where none begins here.
+[[nodiscard]] std::size_t number_length(std::string_view word);
+
 /// Words that follow a value in a circuit file: from, to, internal.
 [[nodiscard]] bool follows_value(const Token& token);
 

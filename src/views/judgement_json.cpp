@@ -20,7 +20,7 @@ class LineJson {
     result["line"] = line_.number();
     result["text"] = line_.claim.text;
     result["case"] = line_.judged.exercise.trace.cases.at(judgement_.case_index).name;
-    result["verdict"] = verdict_word(verdict_of(line_));
+    result["verdict"] = verdict_word(verdict_of(judgement_));
     result["step"] = step();
     result["value"] = value();
     result["unit"] = unit();

@@ -17,7 +17,8 @@ namespace {
 void add_line(const JudgedLine& line, Document& document) {
   document.entry(std::to_string(line.number()), say(line.claim.text));
   const Words reply = reply_words(line);
-  document.paragraph(say(verdict_mark(verdict_of(line)), reply.empty() ? "." : ". ", reply), 1);
+  document.paragraph(
+      say(verdict_mark(verdict_of(line.judgement)), reply.empty() ? "." : ". ", reply), 1);
 }
 
 Words case_words(const CaseTrace& one) {
@@ -65,7 +66,7 @@ void add_lines(const JudgedWork& judged, std::size_t index, Document& document) 
   for (std::size_t claim = 0; claim < judged.judged.lines.size(); ++claim) {
     if (judged.judged.lines[claim].case_index != index) continue;
     const JudgedLine line(judged, claim);
-    if (verdict_of(line) == LineVerdict::nothing) continue;
+    if (verdict_of(line.judgement) == LineVerdict::nothing) continue;
     if (!has_heading) {
       document.heading(2, case_words(judged.exercise.trace.cases.at(index)));
       has_heading = true;

@@ -72,6 +72,9 @@ class FactReader {
   Words operator()(const MeetOnlyAt& f) const {
     return say("only ", part(f.first), " and ", part(f.second), " meet at point ", point(f.point));
   }
+  Words operator()(const CarryOneCurrent& f) const {
+    return say("whatever current passes ", part(f.first), " passes ", part(f.second), " too");
+  }
   Words operator()(const JoinSameTwoPoints& f) const {
     return say("the parts join the same two points, ", point(f.first), " and ", point(f.second));
   }

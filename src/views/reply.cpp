@@ -43,19 +43,6 @@ Words unit_reply(const JudgedLine& line) {
   throw InternalError("a unit verdict of an unknown kind");
 }
 
-Words figures_reply(const JudgedLine& line) {
-  switch (line.judgement.figures) {
-    case FiguresVerdict::fine:
-      return {};
-    case FiguresVerdict::too_few:
-      return say("One or two figures more would show the value better.");
-    case FiguresVerdict::too_many:
-      return say("It has more figures than needed: ", count_word(line.words.figures),
-                 " are enough here.");
-  }
-  throw InternalError("a figures verdict of an unknown kind");
-}
-
 /// Does the arithmetic of a refused step hold?
 bool follows_from_its_rule(ValueVerdict value) {
   switch (value) {
@@ -105,23 +92,17 @@ std::size_t sentences_in(const Words& words) {
 
 }  // namespace
 
-LineVerdict verdict_of(const JudgedLine& line) {
-  const Judgement& judgement = line.judgement;
-  if (judgement.step == StepVerdict::refused || judgement.value == ValueVerdict::wrong ||
-      judgement.value == ValueVerdict::cut_off || judgement.unit == UnitVerdict::wrong) {
-    return LineVerdict::not_right;
+Words figures_reply(const JudgedLine& line) {
+  switch (line.judgement.figures) {
+    case FiguresVerdict::fine:
+      return {};
+    case FiguresVerdict::too_few:
+      return say("One or two figures more would show the value better.");
+    case FiguresVerdict::too_many:
+      return say("It has more figures than needed: ", count_word(line.words.figures),
+                 " are enough here.");
   }
-  if (judgement.hindrance != Hindrance::none || judgement.step == StepVerdict::cannot_tell ||
-      judgement.value == ValueVerdict::cannot_tell) {
-    return LineVerdict::cannot_tell;
-  }
-  if (judgement.value == ValueVerdict::rounded_early) return LineVerdict::rounded_early;
-  if (judgement.value == ValueVerdict::on_own || judgement.step == StepVerdict::right_on_own) {
-    return LineVerdict::follows;
-  }
-  const bool says_nothing =
-      judgement.step == StepVerdict::none && judgement.value == ValueVerdict::none;
-  return says_nothing ? LineVerdict::nothing : LineVerdict::right;
+  throw InternalError("a figures verdict of an unknown kind");
 }
 
 std::string_view verdict_word(LineVerdict verdict) {

@@ -5,18 +5,6 @@
 
 namespace ohmfold::views {
 
-/// What a line comes to, in one word.
-enum class LineVerdict {
-  nothing,  ///< it claims nothing: it starts a case
-  right,
-  follows,  ///< right on the person's own earlier lines, one of which is not
-  rounded_early,
-  not_right,
-  cannot_tell
-};
-
-[[nodiscard]] LineVerdict verdict_of(const JudgedLine& line);
-
 /// "right", "rounded-early", …: the verdict as other programs read it.
 [[nodiscard]] std::string_view verdict_word(LineVerdict verdict);
 
@@ -38,5 +26,8 @@ enum class LineVerdict {
 
 /// What is to be said of the value, as one or two sentences; empty where none is stated.
 [[nodiscard]] Words value_reply(const JudgedLine& line);
+
+/// What is to be said of too few or too many figures, as a sentence; empty where they are fine.
+[[nodiscard]] Words figures_reply(const JudgedLine& line);
 
 }  // namespace ohmfold::views

@@ -90,6 +90,64 @@ TEST(Circuits, OfTheLanguagePageShowEveryStatement) {
   EXPECT_THAT(seen, ::testing::IsSupersetOf(wanted));
 }
 
+TEST(Works, OfThePagesAreRead) {
+  std::set<std::size_t> kinds;
+  for (const auto& [place, example] : examples_of("work")) {
+    SCOPED_TRACE(place);
+    const Outcome<Problem> problem = read_circuit({place, example.details});
+    ASSERT_TRUE(problem);
+    const SourceText source{place, example.text};
+    const Outcome<Work> work = read_work(source, *problem.value);
+    for (const Diagnostic& finding : work.diagnostics) ADD_FAILURE() << render(finding, source);
+    if (!work) continue;
+    for (const Claim& claim : work.value->claims) kinds.insert(claim.says.index());
+  }
+  EXPECT_GE(kinds.size(), 3U);
+}
+
+/// The claims in code within the rows of a table, as they stand there.
+std::vector<std::string> claims_in_row(const std::string& row) {
+  std::vector<std::string> claims;
+  for (std::size_t open = row.find('`'); open != std::string::npos; open = row.find('`', open)) {
+    const std::size_t close = row.find('`', open + 1);
+    std::string claim = row.substr(open + 1, close - open - 1);
+    for (std::size_t at = 0; (at = claim.find("\\|")) != std::string::npos;) claim.erase(at, 1);
+    claims.push_back(std::move(claim));
+    open = close + 1;
+  }
+  return claims;
+}
+
+TEST(Works, MeanTheSameInBothFormsOfTheTable) {
+  const Outcome<Problem> problem =
+      read_circuit({"table",
+                    "battery E = 18 V from G to T\nresistor R1 = 4 ohm from T to A\n"
+                    "resistor R2 = 2 ohm from A to G\nresistor R3 = 4 ohm from T to B\n"
+                    "resistor R4 = 2 ohm from B to G\nresistor R5 = 2 ohm from A to B\n"});
+  ASSERT_TRUE(problem);
+  std::size_t rows = 0;
+  for (const Page& page : pages()) {
+    if (page.path.filename() != "language.md") continue;
+    std::istringstream stream(page.text.substr(page.text.find("| claim | in words |")));
+    for (std::string row; std::getline(stream, row) && row.starts_with("|");) {
+      const std::vector<std::string> claims = claims_in_row(row);
+      const std::size_t pairs = claims.size() % 2 == 0 ? claims.size() / 2 : 0;
+      for (std::size_t i = 0; i < claims.size(); ++i) {
+        const SourceText source{"table", claims[i]};
+        const Outcome<Claim> claim = read_claim(source, *problem.value, {});
+        ASSERT_TRUE(claim) << claims[i];
+        if (i >= pairs) continue;
+        const SourceText other{"table", claims[i + pairs]};
+        const Outcome<Claim> in_short = read_claim(other, *problem.value, {});
+        ASSERT_TRUE(in_short) << other.text;
+        EXPECT_EQ(claim.value->says.index(), in_short.value->says.index()) << other.text;
+        ++rows;
+      }
+    }
+  }
+  EXPECT_GE(rows, 11U);
+}
+
 TEST(Values, InThePagesAreReadAsTheySay) {
   std::size_t compared = 0;
   for (const auto& [place, example] : examples_of("values")) {

@@ -102,7 +102,8 @@ TEST(Pages, ShowWhatTheProgramDoes) {
 }
 
 TEST(Pages, MarkTheirExamplesInKnownWays) {
-  const std::set<std::string> known = {"", "file", "write", "run", "output", "circuit", "values"};
+  const std::set<std::string> known = {"",       "file",    "write", "run",
+                                       "output", "circuit", "work",  "values"};
   std::set<std::string> seen;
   for (const Page& page : pages()) {
     for (const Example& example : page.examples) {

@@ -8,6 +8,7 @@
 //                                      stands for lines that are left out
 //   <!-- circuit -->                   statements of a circuit file; what else the comment holds is
 //                                      put before them
+//   <!-- work … -->                    claims about the circuit that the comment holds
 //   <!-- values -->                    lines "form  value in ohm"
 #pragma once
 

@@ -17,8 +17,11 @@ namespace {
 
 using Target = void (*)(std::string_view);
 
-const std::map<std::string, Target> kTargets = {
-    {"number", number}, {"expression", expression}, {"circuit", circuit}, {"pipeline", pipeline}};
+const std::map<std::string, Target> kTargets = {{"number", number},
+                                                {"expression", expression},
+                                                {"circuit", circuit},
+                                                {"pipeline", pipeline},
+                                                {"work", work}};
 
 const std::filesystem::path kTop = OHMFOLD_SOURCE_DIR;
 

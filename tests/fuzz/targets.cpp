@@ -2,9 +2,12 @@
 #include "fuzz/targets.h"
 
 #include <algorithm>
+#include <array>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
+#include <utility>
+#include <vector>
 
 #include "ohmfold/decimal.h"
 #include "ohmfold/error.h"
@@ -60,6 +63,47 @@ ParsedNumber read_back(const std::string& decimal, const Number& written) {
   return read;
 }
 
+/// Problems whose names invite every meaning of a short form.
+const std::vector<Problem>& problems_of_works() {
+  constexpr std::array<std::string_view, 3> kTexts{
+      "battery E = 18 V from G to T\n"
+      "resistor R1 = 4 ohm from T to A\nresistor R2 = 2 ohm from A to G\n"
+      "resistor R3 = 6 ohm from T to B\nresistor R4 = 6 ohm from B to G\n"
+      "switch S from A to B\n",
+      "symbol r\nsymbol U\nbattery E = U from G to T\n"
+      "resistor R1 = 2 r from T to A\nresistor R2 = r/3 from A to G\n",
+      "source J = 2 A from A to AB\nresistor A = 3 ohm from AB to BA\n"
+      "resistor R_AB = 1 ohm from BA to B\nresistor I_A = 2 ohm from B to A\n"};
+  static const std::vector<Problem> kProblems = [&kTexts] {
+    std::vector<Problem> problems;
+    for (const std::string_view text : kTexts) {
+      Outcome<Problem> problem = read_circuit({.name = "circuit", .text = std::string(text)});
+      ensure(problem.value.has_value(), "a problem for works can be read");
+      problems.push_back(std::move(*problem.value));
+    }
+    return problems;
+  }();
+  return kProblems;
+}
+
+/// Each claim stands in the text where it says, and reads as itself after those before it.
+void check_claims(const Work& work, const SourceText& source, const Problem& problem) {
+  constexpr std::size_t kMostClaims = 20;
+  Work before;
+  for (const Claim& claim : work.claims) {
+    const std::string_view line = source.line(claim.where.line);
+    ensure(line.substr(claim.where.column, claim.where.length) == claim.text,
+           "a claim has its text");
+    if (before.claims.size() == kMostClaims) return;
+    const SourceText alone{.name = "claim", .text = claim.text};
+    const Outcome<Claim> again = read_claim(alone, problem, before);
+    check_findings(again, alone);
+    ensure(again.value.has_value() && again.value->says.index() == claim.says.index(),
+           "a claim reads as itself");
+    before.claims.push_back(claim);
+  }
+}
+
 }  // namespace
 
 void number(std::string_view bytes) {
@@ -102,6 +146,15 @@ void pipeline(std::string_view bytes) {
   if (!problem || !is_small(*problem.value)) return;
   solve_and_show(*problem.value, {});
   solve_and_show(*problem.value, {.pairs = true});
+}
+
+void work(std::string_view bytes) {
+  const SourceText source{.name = "work", .text = std::string(bytes)};
+  for (const Problem& problem : problems_of_works()) {
+    const Outcome<Work> outcome = read_work(source, problem);
+    check_findings(outcome, source);
+    if (outcome) check_claims(*outcome.value, source, problem);
+  }
 }
 
 }  // namespace ohmfold::fuzz

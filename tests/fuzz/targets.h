@@ -11,5 +11,7 @@ void expression(std::string_view bytes);
 void circuit(std::string_view bytes);
 /// Reading, solving and writing; texts whose answers would take long are only read.
 void pipeline(std::string_view bytes);
+/// Reading claims about a few fixed problems, at once and one by one.
+void work(std::string_view bytes);
 
 }  // namespace ohmfold::fuzz

@@ -267,7 +267,7 @@ TEST(SymbolFindings, AreShownToTheLastCharacter) {
 }
 
 TEST(Findings, ShowEveryKindInATest) {
-  std::set<DiagnosticKind> shown{unreadable_file, file_too_large, more_findings};
+  std::set<DiagnosticKind> shown{unreadable_file, file_too_large, more_findings, several_claims};
   for (const Row& row : rows()) {
     shown.insert(row.kind);
     const Diagnostics found = read_circuit(circuit_text(row.input)).diagnostics;
@@ -279,6 +279,7 @@ TEST(Findings, ShowEveryKindInATest) {
   for (const SymbolRow& row : symbol_rows()) shown.insert(row.kind);
   for (const Row& row : other_rows()) shown.insert(row.kind);
   for (const FindingRow& row : unknown_rows()) shown.insert(row.kind);
+  for (const FindingRow& row : work_rows()) shown.insert(row.kind);
   for (std::size_t i = 0; i < kDiagnosticKinds; ++i) {
     EXPECT_TRUE(shown.contains(static_cast<DiagnosticKind>(i))) << "kind " << i;
   }

@@ -44,5 +44,7 @@ struct FindingRow {
 
 /// What is said of unknown values and given facts.
 const std::vector<FindingRow>& unknown_rows();
+/// What is said of works.
+const std::vector<FindingRow>& work_rows();
 
 }  // namespace ohmfold

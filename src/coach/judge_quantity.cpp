@@ -1,0 +1,139 @@
+// Claims of a value: of a current, a voltage, a power, a potential, a resistance.
+#include <algorithm>
+
+#include "coach/claim_judge.h"
+#include "coach/errors.h"
+#include "coach/own_routes.h"
+#include "coach/value_judge.h"
+
+namespace ohmfold {
+namespace {
+
+Unit unit_of(const Target& target, const CaseBook& book) {
+  switch (target.claimed) {
+    case Claimed::current:
+      return Unit::ampere;
+    case Claimed::voltage:
+    case Claimed::voltage_between:
+    case Claimed::potential:
+      return Unit::volt;
+    case Claimed::power:
+      return Unit::watt;
+    case Claimed::value:
+      if (book.is_of_file(target.part)) {
+        return unit_of_value(book.problem().part(target.part).kind);
+      }
+      return Unit::ohm;
+    case Claimed::resistance_between:
+    case Claimed::resistance_seen_by:
+    case Claimed::whole_resistance:
+      break;
+  }
+  return Unit::ohm;
+}
+
+Hindrance hindrance_of(Undetermined why, Claimed claimed) {
+  switch (why) {
+    case Undetermined::too_long:
+      return Hindrance::too_large;
+    case Undetermined::beyond_method:
+      return claimed == Claimed::whole_resistance ? Hindrance::several_sources : Hindrance::none;
+    case Undetermined::ideal_loop:
+    case Undetermined::floating:
+    case Undetermined::no_path:
+    case Undetermined::taken_out:
+    case Undetermined::unlimited:
+    case Undetermined::irrational:
+    case Undetermined::any_value:
+      break;
+  }
+  return Hindrance::not_determined;
+}
+
+}  // namespace
+
+std::optional<Target> ClaimJudge::target_of(const ValueClaim& claim) {
+  Target target{claim.claimed, {}, {}, {}};
+  switch (claim.claimed) {
+    case Claimed::current:
+    case Claimed::voltage:
+    case Claimed::power:
+    case Claimed::value:
+    case Claimed::resistance_seen_by: {
+      const auto part = find_part(claim.first);
+      if (!part) return std::nullopt;
+      target.part = *part;
+      return target;
+    }
+    case Claimed::potential: {
+      const auto point = find_point(claim.first);
+      if (!point) return std::nullopt;
+      target.first = *point;
+      return target;
+    }
+    case Claimed::voltage_between:
+    case Claimed::resistance_between: {
+      const auto first = find_point(claim.first);
+      const auto second = first ? find_point(claim.second) : std::nullopt;
+      if (!second) return std::nullopt;
+      target.first = *first;
+      target.second = *second;
+      return target;
+    }
+    case Claimed::whole_resistance:
+      return target;
+  }
+  return std::nullopt;
+}
+
+void ClaimJudge::judge_claim(const ValueClaim& claim) {
+  line_.claimed = claim.claimed;
+  const std::optional<Target> target = target_of(claim);
+  if (!target) {
+    line_.value = ValueVerdict::cannot_tell;
+    return;
+  }
+  const bool sees_nothing =
+      claim.claimed == Claimed::resistance_seen_by &&
+      (!book_.is_of_file(target->part) || !is_source(book_.problem().part(target->part).kind));
+  const bool has_no_value = claim.claimed == Claimed::value && book_.is_of_file(target->part) &&
+                            book_.problem().part(target->part).value.is_zero() &&
+                            !is_source(book_.problem().part(target->part).kind) &&
+                            book_.problem().part(target->part).kind != PartKind::resistor &&
+                            book_.problem().part(target->part).kind != PartKind::lamp;
+  if (sees_nothing || has_no_value) {
+    hinder(Hindrance::not_a_resistor, {}, target->part);
+    line_.value = ValueVerdict::cannot_tell;
+    return;
+  }
+  line_.of = target->part;
+  line_.at = target->first;
+  line_.to = target->second;
+  judge_target(*target, claim.value);
+}
+
+void ClaimJudge::judge_target(const Target& target, const WrittenValue& written) {
+  const Unit unit = unit_of(target, book_);
+  const Truth truth = book_.truth(target);
+  state(written, unit, truth);
+  const bool any_sign = !book_.has_direction(target);
+  std::optional<Number> right;
+  if (truth.value) right = truth.value->number;
+  const ValueFinding found =
+      judge_value(book_, {written, right, any_sign, [&] { return own_routes(book_, target); }});
+  line_.value = found.verdict;
+  line_.caused_by = found.caused_by;
+  if (found.own) line_.own = Quantity(*found.own, unit);
+  judge_figures(written, right ? right : found.own);
+  if (found.verdict == ValueVerdict::cannot_tell) {
+    hinder(hindrance_of(truth.why, target.claimed));
+    if (!is_hindered()) hinder(Hindrance::lost_track);
+  }
+  if (found.verdict == ValueVerdict::wrong) {
+    line_.errors = errors_in(TargetPlace{book_, target, written, right});
+  }
+  keep(target, written);
+  if (target.claimed == Claimed::value) book_.set_own_resistance(target.part, own_of(written));
+}
+
+}  // namespace ohmfold
