@@ -84,12 +84,15 @@ std::string resumed_words(const Situation& situation) {
   return text + '\n';
 }
 
-/// "R1 and R2 combined (S open): 2 tries, 1 hint"
+/// "R1 and R2 combined (S open), after 2 other claims, with 1 hint"
 std::string attempt_words(const Situation& situation, const Attempt& attempt) {
   std::string text =
       render_topic(*situation.exercise.problem, attempt.topic, situation.options.letters) +
       in_case(situation.exercise, attempt.topic.case_index);
-  if (attempt.wrong > 0) text += ", after " + counted(attempt.wrong, "other claim");
+  if (attempt.wrong > 0) {
+    const bool is_right = attempt.end == Attempt::End::right;
+    text += ", after " + counted(attempt.wrong, is_right ? "other claim" : "claim");
+  }
   if (attempt.hints > 0) text += ", with " + counted(attempt.hints, "hint");
   return text;
 }

@@ -1,6 +1,7 @@
 // The works of a class as JSON, version 1 of "ohmfold-class" (docs/class-report.schema.json).
 #include "ohmfold/render.h"
 #include "views/json_values.h"
+#include "views/marks_json.h"
 #include "views/topic_words.h"
 
 namespace ohmfold {
@@ -17,19 +18,6 @@ Json errors_json(const std::vector<ErrorCount>& errors) {
     list.push_back(std::move(one));
   }
   return list;
-}
-
-Json marks_json(const Marks& marks) {
-  Json result;
-  result["method"] = marks.method;
-  result["most_method"] = marks.most_method;
-  result["accuracy"] = marks.accuracy;
-  result["most_accuracy"] = marks.most_accuracy;
-  result["unit_lost"] = marks.unit_lost;
-  result["figures_lost"] = marks.figures_lost;
-  result["earned"] = marks.earned();
-  result["most"] = marks.most();
-  return result;
 }
 
 Json verdicts_json(const VerdictCounts& counts) {

@@ -2,6 +2,7 @@
 #include "ohmfold/render.h"
 #include "views/json_values.h"
 #include "views/judgement_words.h"
+#include "views/marks_json.h"
 #include "views/reply.h"
 #include "views/wording.h"
 
@@ -146,19 +147,6 @@ Json case_json(const JudgedWork& judged, std::size_t index) {
   result["answered"] = questions(judged, trace, standing.answered);
   result["attempted"] = questions(judged, trace, standing.attempted);
   result["open"] = questions(judged, trace, standing.open);
-  return result;
-}
-
-Json marks_json(const Marks& marks) {
-  Json result;
-  result["method"] = marks.method;
-  result["most_method"] = marks.most_method;
-  result["accuracy"] = marks.accuracy;
-  result["most_accuracy"] = marks.most_accuracy;
-  result["unit_lost"] = marks.unit_lost;
-  result["figures_lost"] = marks.figures_lost;
-  result["earned"] = marks.earned();
-  result["most"] = marks.most();
   return result;
 }
 

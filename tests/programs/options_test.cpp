@@ -17,6 +17,8 @@ namespace {
 using ::testing::HasSubstr;
 using Options = std::set<std::string>;
 
+const std::vector<std::string> kCommands = {"solve", "inspect",  "combine", "check",
+                                            "hint",  "practise", "mark"};
 const std::filesystem::path kDocs = std::filesystem::path(OHMFOLD_SOURCE_DIR) / "docs";
 
 /// All that `pattern`'s first group finds, as long options.
@@ -41,15 +43,15 @@ std::string help(const std::vector<std::string>& arguments) {
 
 Options of_the_program() {
   Options all = dashed(help({"--help"}));
-  all.merge(dashed(help({"solve", "--help"})));
-  all.merge(dashed(help({"inspect", "--help"})));
-  all.merge(dashed(help({"combine", "--help"})));
+  for (const std::string& command : kCommands) all.merge(dashed(help({command, "--help"})));
   return all;
 }
 
 TEST(Options, OfTheProgramAreThere) {
-  const Options expected = {"--across", "--as",     "--ascii", "--case",    "--figures", "--help",
-                            "--method", "--output", "--pairs", "--version", "--width"};
+  const Options expected = {"--across",  "--as",    "--ascii",           "--case",
+                            "--figures", "--help",  "--level",           "--method",
+                            "--output",  "--pairs", "--strict-rounding", "--version",
+                            "--width",   "--work"};
   EXPECT_EQ(of_the_program(), expected);
 }
 
@@ -68,7 +70,7 @@ TEST(Options, OfTheCompletionsAreThose) {
 }
 
 TEST(Options, OfEachCommandAreCompletedByBash) {
-  for (const std::string command : {"solve", "inspect", "combine"}) {
+  for (const std::string& command : kCommands) {
     const Ending ending =
         run_shell("exec bash -c 'source ohmfold.bash; COMP_WORDS=(ohmfold " + command +
                       " --); COMP_CWORD=2; _ohmfold; printf \"%s\\n\" \"${COMPREPLY[@]}\"'",
@@ -78,11 +80,10 @@ TEST(Options, OfEachCommandAreCompletedByBash) {
 }
 
 TEST(Options, AreExplainedWithinEightyColumns) {
-  for (const std::vector<std::string>& arguments : {std::vector<std::string>{"--help"},
-                                                    {"solve", "--help"},
-                                                    {"inspect", "--help"},
-                                                    {"combine", "--help"}}) {
-    std::istringstream lines(help(arguments));
+  std::vector<std::string> helps = {help({"--help"})};
+  for (const std::string& command : kCommands) helps.push_back(help({command, "--help"}));
+  for (const std::string& text : helps) {
+    std::istringstream lines(text);
     for (std::string line; std::getline(lines, line);) EXPECT_LE(line.size(), 80U) << line;
   }
 }
@@ -97,10 +98,8 @@ TEST(ManualPage, IsOfThisVersion) {
 
 TEST(ReadMe, MentionsEveryCommandAndItsManual) {
   const std::string text = read_file(std::filesystem::path(OHMFOLD_SOURCE_DIR) / "README.md");
-  for (const std::string part :
-       {"ohmfold solve", "ohmfold inspect", "ohmfold combine", "manual page"}) {
-    EXPECT_THAT(text, HasSubstr(part));
-  }
+  for (const std::string& command : kCommands) EXPECT_THAT(text, HasSubstr("ohmfold " + command));
+  EXPECT_THAT(text, HasSubstr("manual page"));
 }
 
 }  // namespace
