@@ -81,6 +81,7 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
       {PotentialsDiffer{kA, kB}, "point A is at a higher potential than point B"},
       {NotOneSource{}, "potentials are compared as one source drives them through resistors alone"},
       {NotFed{kA}, "no resistors join point A to the source"},
+      {CarryOneCurrent{kR1, kR2}, "whatever current passes R1 passes R2 too"},
       {TooLargeToTell{}, "the circuit is too large to compare its potentials exactly"},
   };
   std::set<std::size_t> seen;
