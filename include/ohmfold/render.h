@@ -42,12 +42,13 @@ struct TextOptions {
 [[nodiscard]] std::string render_judgement_json(const Exercise& exercise, const Work& work,
                                                 const WorkJudgement& judged);
 
-/// What there is to say about one line, as one paragraph of one to three sentences.
+/// What there is to say about one line, as one wrapped paragraph of one to three sentences; ""
+/// where there is nothing to say, as of a line that starts a case.
 [[nodiscard]] std::string render_reply(const Exercise& exercise, const Work& work,
                                        const WorkJudgement& judged, std::size_t claim,
                                        const TextOptions& options = {});
 
-/// A hint in words. Only HintLevel::tell states a value.
+/// A hint in words, as one wrapped paragraph. Only HintLevel::tell states a value.
 [[nodiscard]] std::string render_hint(const Exercise& exercise, const Work& work,
                                       const WorkJudgement& judged, const Hint& hint,
                                       HintLevel level, const TextOptions& options = {});

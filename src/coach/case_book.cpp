@@ -11,6 +11,11 @@
 namespace ohmfold {
 namespace {
 
+// In larger circuits nobody asks what a part is made of, and telling it costs the square of them.
+constexpr std::size_t kMostLeaves = 2'000;
+// So many wrong numbers of a case are compared with solutions of other networks.
+constexpr int kMostSearches = 100;
+
 Truth size_of(const std::map<PartId, Number>& sizes, PartId part, Unit unit) {
   const auto found = sizes.find(part);
   if (found == sizes.end()) return Undetermined::beyond_method;
@@ -110,6 +115,7 @@ PartId CaseBook::container(PartId part) const {
 
 std::vector<PartId> CaseBook::leaves_of(const std::vector<PartId>& parts) const {
   std::vector<PartId> leaves;
+  if (problem().parts.size() > kMostLeaves) return leaves;
   for (const PartId part : parts) {
     if (const Making* made = making(part)) {
       leaves.insert(leaves.end(), made->leaves.begin(), made->leaves.end());
@@ -328,6 +334,10 @@ const OwnValue* CaseBook::claimed(const Target& target) const {
 
 void CaseBook::set_claimed(const Target& target, OwnValue value) {
   claimed_[target] = std::move(value);
+}
+
+bool CaseBook::may_search() const {
+  return searches_++ < kMostSearches;
 }
 
 Quality CaseBook::quality(std::size_t claim) const {

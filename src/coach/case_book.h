@@ -107,6 +107,9 @@ class CaseBook {
   void set_quality(std::size_t claim, Quality quality) { quality_[claim] = quality; }
   /// Of a claim that gives no value: exact.
   [[nodiscard]] Quality quality(std::size_t claim) const;
+  /// Counts the searches for what a wrong number comes from that need solutions of networks; false
+  /// when there have been enough for one work.
+  [[nodiscard]] bool may_search() const;
 
  private:
   [[nodiscard]] std::optional<Truth> answered(const Target& target) const;
@@ -126,6 +129,7 @@ class CaseBook {
   std::map<Target, OwnValue> claimed_;
   std::map<std::size_t, Quality> quality_;
   mutable std::map<Target, Truth> resistances_;  // found once
+  mutable int searches_ = 0;
   bool points_moved_ = false;
 };
 

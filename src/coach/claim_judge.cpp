@@ -81,8 +81,10 @@ void ClaimJudge::judge_unit(const WrittenValue& written, Unit expected) {
 }
 
 void ClaimJudge::judge_figures(const WrittenValue& written, const std::optional<Number>& right) {
+  const bool stands =
+      line_.value != ValueVerdict::wrong && line_.value != ValueVerdict::cannot_tell;
   const int figures = figures_of(written);
-  if (figures == 0 || !right || written.number == *right) return;
+  if (!stands || figures == 0 || !right || written.number == *right) return;
   if (figures < options_.least_figures) line_.figures = FiguresVerdict::too_few;
 }
 

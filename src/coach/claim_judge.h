@@ -56,7 +56,7 @@ class ClaimJudge {
   void state(const WrittenValue& written, Unit unit, const Truth& truth);
   void keep(const Target& target, const WrittenValue& written);
   [[nodiscard]] OwnValue own_of(const WrittenValue& written) const;
-  void note_known_zero(const Target& target);
+  void state_zero(const Target& target, Unit unit);
 
   // Statements about potentials.
   void judge_equal(PointId first, PointId second);

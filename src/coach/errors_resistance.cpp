@@ -20,7 +20,7 @@ class ResistanceErrors {
       : book_(book), target_(target), suspects_(suspects) {}
 
   void run() {
-    if (book_.problem().parts.size() > kMostParts) return;
+    if (book_.problem().parts.size() > kMostParts || !book_.may_search()) return;
     last_step();
     each_part_otherwise();
     dead_ends();

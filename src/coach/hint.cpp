@@ -98,8 +98,20 @@ class NextStep {
                            hint_.place.parts);
   }
 
+  // On the person's own values where one of them is wrong; otherwise on the exact ones.
   [[nodiscard]] std::optional<Quantity> value_of(Joining how,
                                                  const std::vector<PartId>& parts) const {
+    const bool right = std::all_of(parts.begin(), parts.end(), [&](PartId part) {
+      const auto own = book_.own_resistance(part);
+      const auto truth = book_.networks.resistance(part);
+      return own && truth &&
+             std::all_of(own->claims.begin(), own->claims.end(),
+                         [&](std::size_t claim) { return book_.quality(claim).is_right; });
+    });
+    if (right) {
+      const Edit edit = test_for(how).edit(book_.networks.own(), {parts, {}, {}});
+      return Quantity(edit.adds.front().resistance.lowest_terms(), Unit::ohm);
+    }
     const auto own = combined_route(book_, how, parts);
     if (!own) return std::nullopt;
     return Quantity(own->value, Unit::ohm);

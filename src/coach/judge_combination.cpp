@@ -90,19 +90,17 @@ bool ClaimJudge::may_be_combined(const std::vector<PartId>& parts) {
     }
   }
   if (is_hindered()) return false;
+  if (book_.networks.has_together(parts)) return true;
   for (const PartId part : parts) {
-    if (book_.networks.is_true_part(part) || book_.networks.is_own_part(part)) continue;
     const PartId whole = book_.container(part);
-    if (!whole.exists()) {
-      hinder(Hindrance::lost_track, {}, part);
-      return false;
-    }
+    if (!whole.exists()) continue;
     hinder(Hindrance::used_already, {}, part);
     line_.earlier = book_.making(whole)->claim;
     line_.errors.push_back({KnownError::used_already, {part, whole}, {}, {}});
     return false;
   }
-  return true;
+  hinder(Hindrance::lost_track, {}, parts.front());
+  return false;
 }
 
 // Series said for parallel or the reverse, where the value shows that the right law was used.
@@ -142,15 +140,14 @@ PartId ClaimJudge::join(const Combination& combination, const std::vector<PartId
     line_.errors.push_back({KnownError::wrong_word, parts, {}, {}});
     making.how = other(combination.how);
   }
-  const Network judged_in = book_.networks.with(parts).empty()
-                                ? book_.networks.own()
-                                : *book_.networks.with(parts).front();
   const StepResult result = book_.networks.combine(*making.how, parts);
   if (line_.step == StepVerdict::none || result.verdict > line_.step) line_.step = result.verdict;
   line_.why.insert(line_.why.end(), result.why.begin(), result.why.end());
   if (result.verdict == StepVerdict::refused) {
     line_.why = result.why;
-    line_.errors = errors_of_step(judged_in, combination.how, parts, result.why);
+    if (result.refused_in) {
+      line_.errors = errors_of_step(*result.refused_in, combination.how, parts, result.why);
+    }
   }
   making.in_truth = result.verdict == StepVerdict::right;
   if (!result.makes.exists()) return not_carried_out(std::move(making));

@@ -143,8 +143,8 @@ void ClaimJudge::judge_arms(const RewriteClaim& claim, const std::vector<PartId>
     const ValueFinding found =
         judge_value(book_, {written, number, false, [] { return std::vector<Route>{}; }});
     state(written, Unit::ohm, truth);
-    judge_figures(written, number);
     line_.value = found.verdict;
+    judge_figures(written, number);
     const Quality quality = quality_of(found.verdict);
     is_exact = is_exact && quality.is_exact;
     is_right = is_right && quality.is_right;

@@ -58,10 +58,8 @@ void ClaimJudge::judge_equal(PointId first, PointId second) {
   line_.step = equal ? StepVerdict::right : StepVerdict::refused;
   Verdict verdict = judge_potentials(book_.networks.truth(), first, second);
   if (verdict.allowed == equal) line_.why = std::move(verdict.facts);
-  if (equal) {
-    const Target target{Claimed::voltage_between, {}, first, second};
-    book_.set_claimed(target, {Number(0), Range::of(Number(0)), {number_}});
-  }
+  line_.claimed = Claimed::voltage_between;
+  if (equal) state_zero({Claimed::voltage_between, {}, first, second}, Unit::volt);
 }
 
 void ClaimJudge::judge_claim(const NoCurrentClaim& claim) {
@@ -90,7 +88,7 @@ void ClaimJudge::judge_claim(const NoCurrentClaim& claim) {
     if (verdict.allowed == none) line_.why = std::move(verdict.facts);
   }
   if (none) {
-    book_.set_claimed(target, {Number(0), Range::of(Number(0)), {number_}});
+    state_zero(target, Unit::ampere);
     book_.networks.leave_out(*part);
     return;
   }
@@ -99,6 +97,14 @@ void ClaimJudge::judge_claim(const NoCurrentClaim& claim) {
                        network.degree(network.from(*part)) > 2 &&
                        network.degree(network.to(*part)) > 2;
   if (bridges) line_.errors.push_back({KnownError::not_balanced, {*part}, {}, {}});
+}
+
+// A right statement that something is nothing gives a value, too.
+void ClaimJudge::state_zero(const Target& target, Unit unit) {
+  line_.value = ValueVerdict::exact;
+  line_.unit = UnitVerdict::right;
+  line_.stated = line_.right = Quantity(Number(0), unit);
+  book_.set_claimed(target, {Number(0), Range::of(Number(0)), {number_}});
 }
 
 void ClaimJudge::judge_claim(const NoPairClaim& /*claim*/) {

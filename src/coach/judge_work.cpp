@@ -11,9 +11,13 @@
 #include "coach/marks.h"
 #include "coach/standing.h"
 #include "language/nearest.h"
+#include "ohmfold/symbolic.h"
 
 namespace ohmfold {
 namespace {
+
+// For one claim: some hundredths of a second.
+constexpr std::uint64_t kMostSymbolicWork = 4'000'000;
 
 std::vector<std::string> names_made(const Claim& claim) {
   if (const auto* combine = std::get_if<CombineClaim>(&claim.says)) return {combine->makes.text};
@@ -72,7 +76,7 @@ class CaseRun {
     while (!ready.empty()) {
       const std::size_t claim = ready.front();
       ready.pop_front();
-      lines[claim] = judge_.judge(work_.claims[claim], claim);
+      judge(claim, lines[claim]);
       done_.insert(claim);
       for (const std::string& name : names_made(work_.claims[claim])) {
         const auto followers = waiting_.find(name);
@@ -87,6 +91,19 @@ class CaseRun {
           }
         }
       }
+    }
+  }
+
+  void judge(std::size_t claim, Judgement& line) {
+    try {
+      const WorkLimit limit(kMostSymbolicWork);
+      line = judge_.judge(work_.claims[claim], claim);
+    } catch (const BeyondBudget&) {
+      line = Judgement{};
+      line.claim = claim;
+      line.case_index = book_.case_index();
+      line.value = ValueVerdict::cannot_tell;
+      line.hindrance = Hindrance::too_large;
     }
   }
 

@@ -130,31 +130,37 @@ void Networks::align() {
 
 bool Networks::make_in_truth(const StepTest& test, const Place& place,
                              const std::vector<std::size_t>& order, StepResult& result) {
-  bool made = false;
-  for (Family& family : families_) {
-    Family allowing;
-    for (Network& network : family) {
+  // All is worked out before anything changes: arithmetic with symbols can come to its limit.
+  struct Allowed {
+    std::size_t family, variant;
+    Edit edit;
+  };
+  std::vector<Allowed> allowed;
+  for (std::size_t f = 0; f < families_.size(); ++f) {
+    for (std::size_t v = 0; v < families_[f].size(); ++v) {
+      const Network& network = families_[f][v];
       if (!all_alive(network, place.parts)) continue;
       Verdict verdict = test.judge(network, place);
-      if (!verdict.allowed) {
-        if (!made && result.why.empty()) result.why = std::move(verdict.facts);
-        continue;
-      }
-      const Edit edit = in_order(test.edit(network, place), order);
-      if (!made) {
-        result.why = std::move(verdict.facts);
-        result.value = edit.adds.front().resistance.lowest_terms();
-      }
-      // All networks have the same ids, so that what comes has the same in each.
-      const PartId makes = network.commit(edit);
-      if (!made) result.makes = makes;
-      made = true;
-      result.in_main = result.in_main || &family == &families_.front();
-      allowing.push_back(std::move(network));
+      const bool speaks = allowed.empty() && (verdict.allowed || result.why.empty());
+      if (speaks) result.why = std::move(verdict.facts);
+      if (!verdict.allowed) continue;
+      allowed.push_back({f, v, in_order(test.edit(network, place), order)});
     }
-    if (!allowing.empty()) family = std::move(allowing);
   }
-  return made;
+  if (allowed.empty()) return false;
+  result.value = allowed.front().edit.adds.front().resistance.lowest_terms();
+  result.in_main = allowed.front().family == 0;
+  std::vector<Family> left(families_.size());
+  for (const Allowed& one : allowed) {
+    Network& network = families_[one.family][one.variant];
+    // All networks have the same ids, so that what comes has the same in each.
+    result.makes = network.commit(one.edit);
+    left[one.family].push_back(std::move(network));
+  }
+  for (std::size_t f = 0; f < families_.size(); ++f) {
+    if (!left[f].empty()) families_[f] = std::move(left[f]);
+  }
+  return true;
 }
 
 bool Networks::make_in_own(const StepTest& test, const Place& place,
@@ -188,12 +194,21 @@ StepResult Networks::make(const StepTest& test, const Place& place,
   return result;
 }
 
+// The network that a refusal speaks of: the first that has all the parts.
+std::optional<Network> Networks::refusing(const std::vector<PartId>& parts) const {
+  const std::vector<const Network*> true_ones = with(parts);
+  const Network& network = true_ones.empty() ? own() : *true_ones.front();
+  if (network.alive_count() > kMostFollowed) return std::nullopt;
+  return network;
+}
+
 StepResult Networks::combine(Joining how, const std::vector<PartId>& parts) {
   StepResult result = make(test_for(how), {parts, {}, {}}, {});
   if (result.verdict == StepVerdict::right_on_own || (result.makes.exists() && !diverged_)) {
     align();
     return result;
   }
+  if (result.verdict == StepVerdict::refused) result.refused_in = refusing(parts);
   // Refused; or right in truth after wrong steps, and then perhaps not in the person's own network.
   const bool made_in_own = std::any_of(own_.begin(), own_.end(), [&](const Network& network) {
     return result.makes.exists() && result.makes.index < network.part_count() &&
@@ -233,7 +248,7 @@ PartId Networks::reserve() {
   return part;
 }
 
-void Networks::join(PointId first, PointId second) {
+void Networks::join_or_cut(PointId first, PointId second, bool joined_first) {
   const auto in = [&](Network network) {
     const PointId one = network.representative(first);
     const PointId two = network.representative(second);
@@ -244,7 +259,6 @@ void Networks::join(PointId first, PointId second) {
     leave_out_shorted(network);
     return network;
   };
-  // Joined or not: later steps tell. Where joining shorts nothing new, both stay possible.
   const auto with_joined = [&](std::vector<Network>& networks) {
     const std::size_t count = networks.size();
     if (count == 0 || networks.front().alive_count() > kMostFollowed) return;
@@ -259,6 +273,10 @@ void Networks::join(PointId first, PointId second) {
       if (!cut.removes.empty()) networks[i].commit(cut);
       networks.push_back(std::move(joined));
     }
+    if (joined_first) {
+      std::rotate(networks.begin(), networks.begin() + static_cast<std::ptrdiff_t>(count),
+                  networks.end());
+    }
   };
   with_joined(families_.front());
   if (diverged_) with_joined(own_);
@@ -268,7 +286,7 @@ void Networks::leave_out(PartId part) {
   const Network& network = truth();
   if (part.index >= network.part_count() || !network.is_alive(part)) return;
   if (network.kind(part) != ElementKind::resistor) return;
-  join(network.from(part), network.to(part));
+  join_or_cut(network.from(part), network.to(part), false);
 }
 
 const std::vector<Fact>& Networks::left_out(PartId part) const {
@@ -286,14 +304,10 @@ std::vector<const Network*> Networks::with(const std::vector<PartId>& parts) con
   return found;
 }
 
-bool Networks::is_true_part(PartId part) const {
-  return !with({part}).empty();
-}
-
-bool Networks::is_own_part(PartId part) const {
-  if (!diverged_) return is_true_part(part);
-  return std::any_of(own_.begin(), own_.end(),
-                     [&](const Network& network) { return all_alive(network, {part}); });
+bool Networks::has_together(const std::vector<PartId>& parts) const {
+  return !with(parts).empty() || std::any_of(own_.begin(), own_.end(), [&](const Network& network) {
+    return all_alive(network, parts);
+  });
 }
 
 const Network& Networks::own() const {

@@ -23,9 +23,10 @@ struct StepTest {
 struct StepResult {
   StepVerdict verdict = StepVerdict::none;
   std::vector<Fact> why;
-  PartId makes;                 ///< the first that came; ids count up
-  bool in_main = false;         ///< made in the true network of the case as it works
-  std::optional<Number> value;  ///< of `makes`, in the true network
+  PartId makes;                       ///< the first that came; ids count up
+  bool in_main = false;               ///< made in the true network of the case as it works
+  std::optional<Number> value;        ///< of `makes`, in the true network
+  std::optional<Network> refused_in;  ///< as it was before; none where it is large
 };
 
 /// All networks of a case. There can be several true ones, since a case can ask for several
@@ -45,15 +46,15 @@ class Networks {
                                    const std::vector<std::size_t>& order);
   /// An id that no part of any network has.
   [[nodiscard]] PartId reserve();
-  /// Joins two points, or leaves out a part, which the potentials allow.
-  void join(PointId first, PointId second);
+  /// Joins two points, or leaves out a part, which the potentials allow. Either allows the other,
+  /// too: later steps tell which of them the person does.
+  void join(PointId first, PointId second) { join_or_cut(first, second, true); }
   void leave_out(PartId part);
 
   /// Why a part of the file is in no network any more from the start; empty where it is.
   [[nodiscard]] const std::vector<Fact>& left_out(PartId part) const;
-  [[nodiscard]] bool is_true_part(PartId part) const;
-  /// Is it alive in the person's own network (any of them)?
-  [[nodiscard]] bool is_own_part(PartId part) const;
+  /// Is there a network, true or the person's own, that has all of them alive?
+  [[nodiscard]] bool has_together(const std::vector<PartId>& parts) const;
   /// The person's own network; the first of several.
   [[nodiscard]] const Network& own() const;
   [[nodiscard]] const Network& original() const { return start_; }
@@ -78,6 +79,8 @@ class Networks {
                      const std::vector<std::size_t>& order, StepResult& result);
   bool make_in_own(const StepTest& test, const Place& place, const std::vector<std::size_t>& order,
                    StepResult& result);
+  [[nodiscard]] std::optional<Network> refusing(const std::vector<PartId>& parts) const;
+  void join_or_cut(PointId first, PointId second, bool joined_first);
   void align();
 
   Network start_;

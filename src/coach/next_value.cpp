@@ -254,10 +254,17 @@ Hint next_value(const CaseBook& book, const Answer& answer) {
   const std::vector<Route> routes = own_routes(book, need.target);
   const Truth truth = book.truth(need.target);
   const Unit unit = unit_of(need.target, answer, book);
-  if (!routes.empty()) {
-    hint.value = Quantity(routes.front().value, unit);
+  // On their own numbers where one of these is wrong; rounding is not passed on.
+  const auto wrong = std::find_if(routes.begin(), routes.end(), [&](const Route& route) {
+    return std::any_of(route.claims.begin(), route.claims.end(),
+                       [&](std::size_t claim) { return !book.quality(claim).is_right; });
+  });
+  if (wrong != routes.end()) {
+    hint.value = Quantity(wrong->value, unit);
   } else if (truth.value) {
     hint.value = truth.value;
+  } else if (!routes.empty()) {
+    hint.value = Quantity(routes.front().value, unit);
   }
   return hint;
 }

@@ -91,6 +91,8 @@ class Solving {
     if (ideal > 1 || !solve_by_node_voltage(reduction_, flow)) return false;
     for (std::uint32_t i = 0; i < living_.size(); ++i) {
       solution_.current[living_[i].index] = abs(flow.current[i]);
+      // The equations say nothing of the voltage of a source of current.
+      if (own_.kind(living_[i]) == ElementKind::current_source) continue;
       solution_.voltage[living_[i].index] = abs(flow.voltage[i]);
     }
     return true;

@@ -64,8 +64,9 @@ Gives given_by(const Judgement& line, const Question& question, const CaseTrace&
   return std::visit(WhatItGives(line, solved), question);
 }
 
+// What follows from wrong numbers is no answer yet.
 bool is_good(const Judgement& line) {
-  return line.holds() && line.value != ValueVerdict::none;
+  return line.holds() && line.value != ValueVerdict::none && line.value != ValueVerdict::on_own;
 }
 
 }  // namespace

@@ -121,6 +121,14 @@ Words Diagnosed::parts_from(std::size_t index) const {
   return line.words.words.parts(std::span(diagnosis.parts).subspan(index), kMostParts);
 }
 
+Words Diagnosed::least() const {
+  return say("the ", diagnosis.parts.size() == 2 ? "smaller" : "smallest", " of ", all());
+}
+
+Words Diagnosed::greatest() const {
+  return say("the ", diagnosis.parts.size() == 2 ? "larger" : "largest", " of ", all());
+}
+
 Words Diagnosed::number(std::size_t index) const {
   if (index >= diagnosis.numbers.size()) return say("this");
   return say(Amount{diagnosis.numbers[index], Form::compact, line.words.figures});

@@ -39,6 +39,9 @@ class Diagnosed {
   [[nodiscard]] Words point(std::size_t index) const;
   /// "R1, R2 and R3"; "the parts" where the diagnosis does not say.
   [[nodiscard]] Words all() const { return parts_from(0); }
+  /// "the smaller of R1 and R2", "the smallest of R1, R2 and R3"
+  [[nodiscard]] Words least() const;
+  [[nodiscard]] Words greatest() const;
   /// All parts but the first.
   [[nodiscard]] Words others() const { return parts_from(1); }
   /// Is there more than one part from this one on?

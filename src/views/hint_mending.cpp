@@ -24,13 +24,51 @@ Words what_is_right(const JudgedLine& line) {
   return words.empty() ? say("This line is best left out.") : words;
 }
 
-Levels refused(const JudgedLine& line) {
-  return {.nudge = say("may these parts be combined in this way?"),
-          .point = line.operands().empty()
-                       ? say("look at the points that this line is about.")
-                       : say("look at ", line.operands(), ": what is joined at their ends?"),
-          .tell = refusal_words(line)};
-}
+/// What a step that may not be made is to be asked.
+class Doubt {
+ public:
+  explicit Doubt(const JudgedLine& line) : line_(line) {}
+
+  Levels operator()(const CombineClaim& claim) const {
+    const bool series =
+        !claim.combinations.empty() && claim.combinations.back().how == Joining::series;
+    return asked(series ? say("does the same current run through these parts?")
+                        : say("do these parts join the same two points?"));
+  }
+  Levels operator()(const RewriteClaim&) const {
+    return asked(say("are these three parts joined in this way?"));
+  }
+  Levels operator()(const SamePotentialClaim& claim) const {
+    return {.nudge = say("what would show that two points are at the same potential?"),
+            .point = say("compare the parts on both sides of ", PointName{claim.first.text},
+                         " with those of ", PointName{claim.second.text}, "."),
+            .tell = refusal_words(line_)};
+  }
+  Levels operator()(const NoCurrentClaim& claim) const {
+    return {
+        .nudge = say("what would show that no current runs there?"),
+        .point = say("compare the potentials at the two ends of ", PartName{claim.part.text}, "."),
+        .tell = refusal_words(line_)};
+  }
+  Levels operator()(const NoPairClaim&) const {
+    return {.nudge = say("does each of the parts that are left meet two others at both ends?"),
+            .point = refusal_words(line_),
+            .tell = refusal_words(line_)};
+  }
+  Levels operator()(const ValueClaim&) const { return asked(say("may this step be made?")); }
+  Levels operator()(const CaseClaim&) const { return asked(say("may this step be made?")); }
+
+ private:
+  [[nodiscard]] Levels asked(Words nudge) const {
+    return {.nudge = std::move(nudge),
+            .point = line_.operands().empty()
+                         ? say("look at the ends of the parts in this line.")
+                         : say("look at ", line_.operands(), ": what is joined at their ends?"),
+            .tell = refusal_words(line_)};
+  }
+
+  const JudgedLine& line_;
+};
 
 Levels unexplained(const JudgedLine& line) {
   const Words operands = line.operands();
@@ -51,7 +89,7 @@ Levels several(const JudgedLine& line) {
   for (std::size_t i = 0; i < causes.size() && i < kMostCauses; ++i) {
     if (!causes[i].empty()) ways.add(say(i == 0 ? " when " : ", or when ", causes[i]));
   }
-  return {.nudge = error_words(Diagnosed(line, line.judgement.errors.front())).nudge,
+  return {.nudge = say("how does the number compare, in size and unit, with what it is made from?"),
           .point = say(ways, "."),
           .tell = what_is_right(line)};
 }
@@ -74,7 +112,9 @@ Levels levels(const JudgedLine& line) {
     ErrorWords words = error_words(Diagnosed(line, judgement.errors.front()));
     return {std::move(words.nudge), std::move(words.point), std::move(words.tell)};
   }
-  if (judgement.step == StepVerdict::refused) return refused(line);
+  if (judgement.step == StepVerdict::refused) {
+    return std::visit(Doubt(line), line.claim.says);
+  }
   if (!judgement.errors.empty()) return several(line);
   if (judgement.value == ValueVerdict::cut_off) {
     Diagnosis cut;

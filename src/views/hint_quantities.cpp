@@ -87,10 +87,10 @@ class NextValue {
       case Law::ohm_voltage:
         return say("Ohm's law for ", of(), ": V = I · R.");
       case Law::current_cut:
-        return say("What comes in goes out again: ", from(), " settle ", subject(), ".");
+        return say("What comes in goes out again, so ", subject(), " follows from ", from(), ".");
       case Law::voltage_loop:
-        return say("Round a loop the voltages add up to zero: ", from(), " settle ", subject(),
-                   ".");
+        return say("Round a loop the voltages add up to zero, so ", subject(), " follows from ",
+                   from(), ".");
       case Law::zero_current:
         return say("No closed path through a source runs through ", of(), ".");
       case Law::zero_voltage:

@@ -43,7 +43,6 @@ class NextStep {
   [[nodiscard]] Words parts() const {
     return hint_.place.parts.empty() ? say("the parts") : words_.words.parts(hint_.place.parts, 6);
   }
-  [[nodiscard]] Words reason() const { return words_.words.facts(hint_.why); }
   [[nodiscard]] Words points() const {
     if (!hint_.place.points.empty()) return words_.words.points(hint_.place.points, 6);
     if (!hint_.place.first.exists()) return say("the points");
@@ -55,16 +54,16 @@ class NextStep {
   [[nodiscard]] Words so() const {
     return hint_.value ? say(" That makes ", words_.value(*hint_.value), ".") : Words();
   }
-  /// "Only R3 and R4 meet at point C, so …"
+  /// "R5 meets the rest of the circuit at point C alone: leave it out."
   [[nodiscard]] Words because(const Words& what) const {
-    return hint_.why.empty() ? sentence(what) : sentence(say(reason(), ", so ", what));
+    if (hint_.why.empty()) return sentence(what);
+    return sentence(say(words_.words.left_out_facts(hint_.place.parts, hint_.why), ": ", what));
   }
 
   [[nodiscard]] Levels series() const {
-    return {
-        .nudge = say("Look for parts that one and the same current must run through."),
-        .point = say("Look at ", parts(), ": is anything else joined between them?"),
-        .tell = say(because(say(parts(), " are in series and their resistances are added")), so())};
+    return {.nudge = say("Look for parts that one and the same current must run through."),
+            .point = say("Look at ", parts(), ": is anything else joined between them?"),
+            .tell = say(because(say("they are in series, so their resistances are added")), so())};
   }
   [[nodiscard]] Levels parallel() const {
     return {
@@ -76,7 +75,7 @@ class NextStep {
   [[nodiscard]] Levels left_out(std::string_view question) const {
     return {.nudge = say(question),
             .point = say("Look at ", parts(), ": how would a current run there?"),
-            .tell = because(say(parts(), " can be left out"))};
+            .tell = because(say("leave out ", parts()))};
   }
   [[nodiscard]] Levels ideal_wire() const {
     return {.nudge = say("Are there points that a plain wire joins?"),
@@ -84,21 +83,20 @@ class NextStep {
             .tell = because(say(points(), " are one point"))};
   }
   [[nodiscard]] Levels equal_potentials() const {
-    const bool parts_only = hint_.place.points.empty();
+    const bool of_points = !hint_.place.points.empty();
     return {.nudge = say("Are there points at the same potential?"),
-            .point = parts_only ? say("Compare the potentials at the two ends of ", parts(), ".")
-                                : say("Compare the potentials at ", points(), "."),
-            .tell = because(parts_only ? say(parts(), " can be left out")
-                                       : say(points(), " can be joined"))};
+            .point = of_points ? say("Compare the potentials at ", points(), ".")
+                               : say("Compare the potentials at the two ends of ", parts(), "."),
+            .tell = because(of_points ? say("join ", points()) : say("leave out ", parts()))};
   }
   [[nodiscard]] Levels turned(std::string_view from, std::string_view into) const {
     return {.nudge = say("Is there a ", from, " that can be turned into a ", into, "?"),
             .point = say("Look at ", parts(), ": how are they joined?"),
-            .tell = say(because(say(parts(), " can be turned from ", from, " into ", into)), so())};
+            .tell = say(because(say("turn ", parts(), " from ", from, " into ", into)), so())};
   }
   [[nodiscard]] Levels batteries() const {
     return {.nudge = say("Are there batteries that one current runs through?"),
-            .point = say("Look at ", parts(), ": what branches off between them?"),
+            .point = say("Look at ", parts(), ": does anything branch off between them?"),
             .tell = say(because(say(parts(), " act as one battery")), so())};
   }
 

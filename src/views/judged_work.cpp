@@ -121,19 +121,19 @@ Words JudgedWork::lines(std::span<const std::size_t> claims) const {
   constexpr std::size_t kMostLines = 6;
   std::vector<Words> numbers;
   for (const std::size_t claim : claims) numbers.push_back(say(std::to_string(line_number(claim))));
-  return say(claims.size() == 1 ? "line " : "lines ", listed(numbers, kMostLines));
+  return say(claims.size() == 1 ? "line\u00A0" : "lines\u00A0", listed(numbers, kMostLines));
 }
 
 const WrittenValue* JudgedLine::written() const {
   struct Reader {
     const Judgement& judgement;
-    const WrittenValue* operator()(const CombineClaim& claim) const {
-      return claim.value ? &*claim.value : nullptr;
+    const WrittenValue* operator()(const CombineClaim& combine) const {
+      return combine.value ? &*combine.value : nullptr;
     }
-    const WrittenValue* operator()(const ValueClaim& claim) const { return &claim.value; }
-    const WrittenValue* operator()(const RewriteClaim& claim) const {
+    const WrittenValue* operator()(const ValueClaim& single) const { return &single.value; }
+    const WrittenValue* operator()(const RewriteClaim& rewrite) const {
       // Of the three values the one that the judgement speaks of.
-      for (const WrittenValue& value : claim.values) {
+      for (const WrittenValue& value : rewrite.values) {
         if (judgement.stated && value.number == judgement.stated->number) return &value;
       }
       return nullptr;

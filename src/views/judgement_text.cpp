@@ -15,11 +15,9 @@ namespace {
 
 /// What a line says, with the mark behind it, and below it the reply.
 void add_line(const JudgedLine& line, Document& document) {
-  const LineVerdict verdict = verdict_of(line.judgement);
-  if (verdict == LineVerdict::nothing) return;
   document.entry(std::to_string(line.number()), say(line.claim.text));
   const Words reply = reply_words(line);
-  document.paragraph(say(verdict_mark(verdict), reply.empty() ? "" : ": ", reply), 1);
+  document.paragraph(say(verdict_mark(verdict_of(line.judgement)), reply.empty() ? "." : ". ", reply), 1);
 }
 
 Words case_words(const CaseTrace& one) {
@@ -54,33 +52,32 @@ Words marks_words(const Marks& marks) {
   Words words = say("Marks: method ", std::to_string(marks.method), " of ",
                     std::to_string(marks.most_method), ", accuracy ",
                     std::to_string(marks.accuracy), " of ", std::to_string(marks.most_accuracy));
-  if (marks.unit_lost && marks.figures_lost) {
-    words.add("; less one mark for a unit and one for figures, once in a work");
-  } else if (marks.unit_lost || marks.figures_lost) {
-    words.add(
-        say("; less one mark for ", marks.unit_lost ? "a unit" : "figures", ", once in a work"));
-  }
-  return say(words, "; in all ", std::to_string(marks.earned()), " of ",
+  words.add(".");
+  if (marks.unit_lost) words.add(" One mark less for a unit, once in a work.");
+  if (marks.figures_lost) words.add(" One mark less for figures, once in a work.");
+  return say(words, " In all ", std::to_string(marks.earned()), " of ",
              std::to_string(marks.most()), ".");
 }
 
+/// The lines about a case, below its heading where there are several cases.
 void add_lines(const JudgedWork& judged, std::size_t index, Document& document) {
+  bool has_heading = judged.judged.cases.size() == 1;
   for (std::size_t claim = 0; claim < judged.judged.lines.size(); ++claim) {
     if (judged.judged.lines[claim].case_index != index) continue;
-    add_line(JudgedLine(judged, claim), document);
+    const JudgedLine line(judged, claim);
+    if (verdict_of(line.judgement) == LineVerdict::nothing) continue;
+    if (!has_heading) {
+      document.heading(2, case_words(judged.exercise.trace.cases.at(index)));
+      has_heading = true;
+    }
+    add_line(line, document);
   }
 }
 
 Document judgement_document(const JudgedWork& judged) {
   Document document;
   const std::vector<CaseStanding>& cases = judged.judged.cases;
-  for (std::size_t i = 0; i < cases.size(); ++i) {
-    if (cases.size() > 1) {
-      if (!cases[i].is_begun) continue;
-      document.heading(2, case_words(judged.exercise.trace.cases.at(i)));
-    }
-    add_lines(judged, i, document);
-  }
+  for (std::size_t i = 0; i < cases.size(); ++i) add_lines(judged, i, document);
   document.heading(2, say("So far"));
   const bool all_found = std::all_of(cases.begin(), cases.end(), [](const CaseStanding& one) {
     return one.open.empty() && one.attempted.empty();

@@ -229,6 +229,18 @@ Words NetworkWords::fact(const Fact& fact) const {
   return std::visit(FactReader(*this, problem_), fact);
 }
 
+Words NetworkWords::left_out_facts(std::span<const PartId> taken, std::span<const Fact> why) const {
+  const auto* hangs = why.empty() ? nullptr : std::get_if<HangsFrom>(&why.front());
+  if (hangs != nullptr) {
+    return say(parts(taken), taken.size() == 1 ? " meets" : " meet",
+               " the rest of the circuit at point ", point(hangs->point), " alone");
+  }
+  if (!why.empty() && std::holds_alternative<JoinedToNothing>(why.front())) {
+    return say("no source is joined to ", parts(taken));
+  }
+  return facts(why);
+}
+
 Words NetworkWords::facts(std::span<const Fact> why) const {
   std::vector<Words> clauses;
   for (const Fact& one : why) {

@@ -37,6 +37,10 @@ class NetworkWords {
   [[nodiscard]] Words fact(const Fact& fact) const;
   /// Several facts as one clause; of many the first ones.
   [[nodiscard]] Words facts(std::span<const Fact> why) const;
+  /// Why these parts can be left out, as one clause that names them: "R5 meets the rest of the
+  /// circuit at point A alone".
+  [[nodiscard]] Words left_out_facts(std::span<const PartId> taken,
+                                     std::span<const Fact> why) const;
 
  private:
   const Problem& problem_;

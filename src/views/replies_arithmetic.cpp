@@ -41,7 +41,8 @@ ErrorWords sum_over_product(const Diagnosed& d) {
 ErrorWords average(const Diagnosed& d) {
   return {.cause = say("the average of ", d.all(), " is taken"),
           .nudge = say("Can several paths together resist more than the easiest of them alone?"),
-          .point = say("Compare the result with the smallest of ", d.all(), "."),
+          .point = say("Compare the result with ", d.least(),
+                       ": can parts in parallel make more than that?"),
           .tell = say("In parallel the reciprocals of ", d.all(),
                       " are added, and the sum is turned over: less than the smallest of them.",
                       d.so())};
@@ -50,8 +51,8 @@ ErrorWords average(const Diagnosed& d) {
 ErrorWords added_in_parallel(const Diagnosed& d) {
   return {.cause = say(d.all(), " are added"),
           .nudge = say("Do more paths make it easier or harder for the current?"),
-          .point = say("Compare the result with the smallest of ", d.all(),
-                       ": how should the whole compare with it in parallel?"),
+          .point = say("Compare the result with ", d.least(),
+                       ": should parts in parallel make more than that, or less?"),
           .tell = say("In parallel the reciprocals of ", d.all(),
                       " are added, and the sum is turned over.", d.so())};
 }
@@ -59,8 +60,8 @@ ErrorWords added_in_parallel(const Diagnosed& d) {
 ErrorWords reciprocals_in_series(const Diagnosed& d) {
   return {.cause = say("the rule for parallel parts is used for ", d.all()),
           .nudge = say("One part after the other: is that more resistance or less?"),
-          .point = say("Compare the result with the largest of ", d.all(),
-                       ": how should the whole compare with it in series?"),
+          .point = say("Compare the result with ", d.greatest(),
+                       ": should parts in series make more than that, or less?"),
           .tell = say("In series the resistances of ", d.all(), " are added.", d.so())};
 }
 
@@ -82,14 +83,14 @@ ErrorWords reciprocal_of_sum(const Diagnosed& d) {
 }
 
 ErrorWords difference(const Diagnosed& d) {
-  return {.cause = say("one of ", d.all(), " is subtracted from another"),
+  return {.cause = say("the difference of ", d.all(), " is taken"),
           .nudge = say("Does a rule for combining parts ask for a difference?"),
           .point = say("Look at the rule for ", d.all(), ": where does it subtract?"),
           .tell = say(combining_rule(d), d.so())};
 }
 
 ErrorWords divided_by_count(const Diagnosed& d) {
-  return {.cause = say(d.part(0), " is divided by how many parts there are"),
+  return {.cause = say(d.part(0), " is divided by the number of parts"),
           .nudge = say("When may one value be divided by the number of parts?"),
           .point = say("Compare the values of ", d.all(), ": are they equal?"),
           .tell = say("Dividing by the number works for equal parts alone. For ", d.all(),
@@ -97,13 +98,13 @@ ErrorWords divided_by_count(const Diagnosed& d) {
 }
 
 ErrorWords operand_left_out(const Diagnosed& d) {
-  return {
-      .cause = say(d.all(), " ", d.several_from(0) ? "are" : "is", " left out"),
-      .nudge = say("Are all the parts of the line in this number?"),
-      .point = say("Where ", d.several_from(0) ? "are" : "is", " ", d.all(), " in this number?"),
-      .tell = say(d.all(), " belong", d.several_from(0) ? "" : "s",
-                  " into this number, like every part that the line names.", d.so())
-                  .capitalised()};
+  return {.cause = say(d.all(), " ", d.several_from(0) ? "are" : "is", " left out"),
+          .nudge = say("Are all the parts of the line in this number?"),
+          .point = say("Look for ", d.all(), " in the working: where ",
+                       d.several_from(0) ? "do they" : "does it", " come in?"),
+          .tell = say(d.all(), " belong", d.several_from(0) ? "" : "s",
+                      " in this number, like every part that the line names.", d.so())
+                      .capitalised()};
 }
 
 ErrorWords brackets_missing(const Diagnosed& d) {
@@ -111,8 +112,8 @@ ErrorWords brackets_missing(const Diagnosed& d) {
           .nudge = say("Estimate the result: does this number come near?"),
           .point =
               say("Look at how ", d.all(), " go into the calculator: where do the brackets stand?"),
-          .tell = say("All that stands below the line of the fraction for ", d.all(),
-                      " belongs into brackets.", d.so())};
+          .tell = say("Put the whole sum below the fraction line in brackets when ", d.all(),
+                      " go into the calculator.", d.so())};
 }
 
 ErrorWords numerators_added(const Diagnosed& d) {
@@ -120,14 +121,15 @@ ErrorWords numerators_added(const Diagnosed& d) {
           .nudge = say("What stands above the line when two reciprocals get a common denominator?"),
           .point = say("Write the reciprocals of ", d.all(),
                        " over their product: what stands above the line then?"),
-          .tell = say("Over the product of ", d.all(),
-                      " stands their sum, and the whole is turned over.", d.so())};
+          .tell = say("Above the product of ", d.all(),
+                      " stands their sum, and the whole is then turned over.", d.so())};
 }
 
 ErrorWords prefix_slip(const Diagnosed& d) {
   return {.cause = say("a prefix such as kilo or milli is lost or added"),
           .nudge = say("Are all the values in the same unit?"),
-          .point = say("Look at the prefixes of ", d.all(), ", and at that of the result."),
+          .point = say("Look at the prefixes of ", d.all(),
+                       " and at that of the result: are they the same?"),
           .tell = say("Bring ", d.all(), " to the same unit before calculating.", d.so())};
 }
 
@@ -136,32 +138,33 @@ ErrorWords decimal_point_slip(const Diagnosed& d) {
           .nudge = say("Estimate the result: is this number of that size?"),
           .point = say("Look at the decimal points: with ", d.all(),
                        ", how large should the result be?"),
-          .tell = say("The digits from ", d.all(),
-                      " are right, and the decimal point is in another place.", d.so())};
+          .tell = say("The digits are right for ", d.all(),
+                      ", and only the decimal point belongs elsewhere.", d.so())};
 }
 
 ErrorWords miscopied(const Diagnosed& d) {
   const std::optional<Quantity> value = d.line.words.resistance(d.part_id(0));
   const Words truth =
-      value ? say(d.part(0), " has ", d.line.words.value(*value), ", not ", d.number(0), ".")
+      value ? say(d.part(0), " is ", d.line.words.value(*value), ", not ", d.number(0), ".")
             : say("The value of ", d.part(0), " is not ", d.number(0), ".");
   return {.cause = say(d.part(0), " is taken as ", d.number(0)),
           .nudge = say("Compare each value that goes in with the one that is given."),
-          .point = say("Look at ", d.part(0), ": which value has it?"),
+          .point = say("Look at ", d.part(0), ": which value does it have?"),
           .tell = say(truth, d.so())};
 }
 
 ErrorWords impossible_size(const Diagnosed& d) {
   const bool combines = !d.line.judgement.operands.empty();
-  const Words bound = combines ? say("Compare the number with ", d.number(0), ": ", d.all(),
-                                     d.is_series() ? " in series make more than that."
-                                                   : " in parallel make less than that.")
-                               : say("Compare the number with ", d.number(0), ", a bound that ",
-                                     d.all(), " cannot pass.");
+  const Words bound = d.number(0);
+  const Words compared = combines
+                             ? say(d.all(), d.is_series() ? " in series make more than that."
+                                                          : " in parallel make less than that.")
+                             : say("should the result with ", d.all(), " be above it, or below?");
+  const Words side = say("However ", d.all(), " are joined, the result cannot pass ", bound, ".");
   return {.cause = Words(),
-          .nudge = say("Is the result to be larger or smaller than what it is made from?"),
-          .point = bound,
-          .tell = say(combining_rule(d), d.so())};
+          .nudge = say("Should the result be larger or smaller than what it is made from?"),
+          .point = say("Compare the number with ", bound, ": ", compared),
+          .tell = say(combines ? combining_rule(d) : side, d.so())};
 }
 
 }  // namespace ohmfold::views

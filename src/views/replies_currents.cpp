@@ -25,7 +25,7 @@ ErrorWords split_in_proportion(const Diagnosed& d) {
 }
 
 ErrorWords two_branch_rule_on_more(const Diagnosed& d) {
-  return {.cause = say("the rule for two branches is used for ", d.part(0), " with ", d.others()),
+  return {.cause = say("the rule for two branches is used for ", d.part(0), " beside ", d.others()),
           .nudge = say("For how many branches does that rule hold?"),
           .point = say("Count the branches: how many share the current with ", d.part(0), "?"),
           .tell = say("That rule holds for two branches. For ", d.part(0),
@@ -45,7 +45,8 @@ ErrorWords no_split(const Diagnosed& d) {
 ErrorWords split_by_parts(const Diagnosed& d) {
   return {.cause = say("the current is divided by the number of parts, not of branches"),
           .nudge = say("What shares the current: parts, or paths?"),
-          .point = say("Which of ", d.part(0), " and ", d.others(), " lie on one path?"),
+          .point =
+              say("Which of ", d.all(), " lie on one path, so that one current runs through them?"),
           .tell = say("Parts on one path carry the same current, so paths count. I = V / R holds "
                       "for the whole path of ",
                       d.part(0), ".", d.so())};
@@ -61,21 +62,21 @@ ErrorWords current_used_up(const Diagnosed& d) {
 }
 
 ErrorWords sequential(const Diagnosed& d) {
-  return {
-      .cause = say("only ", d.others(), " are counted for ", d.part(0)),
-      .nudge = say("Do the parts further on matter for the current here?"),
-      .point = say("The number counts ", d.others(), ": which parts come after ", d.part(0), "?"),
-      .tell =
-          say("All parts of the circuit settle the current together, also those that come after ",
+  return {.cause = say(d.part(0), " is counted with ", d.others(), " alone"),
+          .nudge = say("Do the parts further on matter for the current here?"),
+          .point = say("Which parts come after ", d.part(0),
+                       ", and where do they come into this number?"),
+          .tell = say(
+              "All parts of the circuit settle the current together, also those that come after ",
               d.part(0), ".", d.so())};
 }
 
 ErrorWords current_stays(const Diagnosed& d) {
-  const Words of = d.has_part(0) ? say(" in ", d.part(0)) : Words();
+  const Words of = d.has_part(0) ? say(" of ", d.part(0)) : Words();
   return {.cause = say("the current", of, " is kept from another case"),
           .nudge = say("What does a battery keep when the circuit changes: its voltage, or its "
                        "current?"),
-          .point = say("The same current", of, " runs in another case: what has changed since?"),
+          .point = say("The same current", of, " belongs to another case: what has changed since?"),
           .tell = say("The battery keeps its voltage, and the current", of,
                       " follows from the resistance of this case.", d.so())};
 }
@@ -91,7 +92,7 @@ ErrorWords source_over_all(const Diagnosed& d) {
 }
 
 ErrorWords current_sum_wrong(const Diagnosed& d) {
-  return {.cause = say(d.others(), " are added or subtracted for ", d.part(0)),
+  return {.cause = say("the currents of ", d.others(), " are added or subtracted for ", d.part(0)),
           .nudge = say("Does as much current leave the point as comes in?"),
           .point = say("Look at ", d.point(0),
                        ": which of the parts there bring current in, and which take it out?"),
@@ -103,7 +104,7 @@ ErrorWords wrong_sign(const Diagnosed& d) {
   return {.cause = say("it is counted from ", d.name_of_point(1), " to ", d.name_of_point(0)),
           .nudge = say("Which way is this counted as positive?"),
           .point = say("The size is right. Counted from ", d.name_of_point(0), " to ",
-                       d.name_of_point(1), ", which sign has it?"),
+                       d.name_of_point(1), ", which sign does it have?"),
           .tell = say("It counts as positive from ", d.name_of_point(0), " to ", d.name_of_point(1),
                       ", so it has the other sign.", d.so())};
 }

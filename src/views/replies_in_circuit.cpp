@@ -44,7 +44,7 @@ ErrorWords meter_taken_for_other(const Diagnosed& d) {
   const std::string kind = ammeter ? "ammeter" : "voltmeter";
   return {.cause = say(d.described(0), " is taken for a ", ammeter ? "gap" : "wire"),
           .nudge = say("What resistance has an ideal ", kind, "?"),
-          .point = say("Look at ", d.described(0), ": how well does current pass through it?"),
+          .point = say("Look at ", d.described(0), ": does current pass through it, or not?"),
           .tell = say(ammeter ? "An ideal ammeter is as good as a plain wire, so the two ends of "
                               : "An ideal voltmeter lets no current through, so leave out ",
                       d.part(0), ammeter ? " are one point." : ".", d.so())};
@@ -54,29 +54,31 @@ ErrorWords other_two_points(const Diagnosed& d) {
   return {.cause = say("the resistance is taken between ", d.name_of_point(0), " and ",
                        d.name_of_point(1)),
           .nudge = say("Between which two points is the resistance asked for?"),
-          .point = say("This is the resistance between ", d.name_of_point(0), " and ",
-                       d.name_of_point(1), ". Which two points does the line name?"),
+          .point = say("Look at the points of this line: are they ", d.name_of_point(0), " and ",
+                       d.name_of_point(1), ", or two others?"),
           .tell = say("The resistance between ", d.name_of_point(2), " and ", d.name_of_point(3),
                       " is asked for, not that between ", d.name_of_point(0), " and ",
                       d.name_of_point(1), ".", d.so())};
 }
 
 ErrorWords part_forgotten(const Diagnosed& d) {
-  return {.cause = say(d.part(0), " is left out"),
-          .nudge = say("Is every part of the circuit in this number?"),
-          .point = say("Where is ", d.part(0), " in this number?"),
-          .tell = say(d.part(0), " carries current too, so it belongs into this number.", d.so())
-                      .capitalised()};
+  return {
+      .cause = say(d.part(0), " is left out"),
+      .nudge = say("Is every part of the circuit in this number?"),
+      .point = say("Look at ", d.part(0),
+                   ": between which points does it lie, and how does it come into this number?"),
+      .tell = say(d.part(0), " carries current too, so it belongs in this number.", d.so())
+                  .capitalised()};
 }
 
 ErrorWords part_taken_for_wire(const Diagnosed& d) {
   return {
       .cause = say(d.part(0), " is taken for a plain wire"),
       .nudge = say("Is every part of the circuit in this number?"),
-      .point = say("Where is the resistance of ", d.part(0), " in this number?"),
+      .point = say("Look at ", d.part(0), ": how does its resistance come into this number?"),
       .tell =
           say(d.part(0),
-              " has a resistance of its own and is no plain wire, so it belongs into this number.",
+              " has a resistance of its own and is no plain wire, so it belongs in this number.",
               d.so())
               .capitalised()};
 }

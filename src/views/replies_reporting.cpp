@@ -14,18 +14,17 @@ ErrorWords cut_off(const Diagnosed& d) {
 ErrorWords preferred_value(const Diagnosed& d) {
   return {.cause = say("the nearest value on sale is taken"),
           .nudge = say("Is a computed value asked for, or one that is sold?"),
-          .point = say("This is a value in which resistors are sold. What does the working give?"),
+          .point = say("Resistors are sold in such values, but what does the working give?"),
           .tell = say("The computed value is asked for, not the nearest one on sale.", d.so())};
 }
 
 ErrorWords wrong_working_hit(const Diagnosed& d) {
   const std::vector<std::size_t>& before = d.line.judgement.caused_by;
   const Words lines = before.empty() ? say("the lines before") : d.line.judged.lines(before);
-  return {
-      .cause = say("two slips cancel each other"),
-      .nudge = say("Does this value follow from the lines before?"),
-      .point = say("The value is right, but it does not follow from ", lines, "."),
-      .tell = say("The value is right; what does not lead to it is to be mended in ", lines, ".")};
+  return {.cause = say("two slips cancel each other"),
+          .nudge = say("Does this value follow from the lines before?"),
+          .point = say("The value is right, but it does not follow from ", lines, "."),
+          .tell = say("The value by itself is right. With ", lines, " mended, it also follows.")};
 }
 
 }  // namespace ohmfold::views

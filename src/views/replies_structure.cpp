@@ -16,8 +16,7 @@ std::string_view joined_word(const Diagnosed& d) {
 }  // namespace
 
 ErrorWords series_at_a_junction(const Diagnosed& d) {
-  return {.cause = say(d.part(0), " and ", d.part(1), " are taken as in series, though ",
-                       d.described(2), " is joined at ", d.point(0), " too"),
+  return {.cause = say(d.part(0), " and ", d.part(1), " are taken as in series"),
           .nudge = say("Must all the current that leaves ", d.part(0), " go on through ", d.part(1),
                        "?"),
           .point = say("Look at ", d.point(0), ", between ", d.part(0), " and ", d.part(1),
@@ -29,11 +28,10 @@ ErrorWords series_at_a_junction(const Diagnosed& d) {
 
 ErrorWords parallel_ends_apart(const Diagnosed& d) {
   return {
-      .cause = say(d.part(0), " and ", d.part(1), " are taken as in parallel, though one ends at ",
-                   d.point(0), " and the other at ", d.point(1)),
+      .cause = say(d.part(0), " and ", d.part(1), " are taken as in parallel"),
       .nudge = say("Follow both ends of ", d.part(0), " and of ", d.part(1),
                    ": which points do they reach?"),
-      .point = say(d.part(0), " has one end at ", d.point(0), ". Where are the two ends of ",
+      .point = say(d.part(0), " has one end at ", d.point(0), ": where are the two ends of ",
                    d.part(1), "?")
                    .capitalised(),
       .tell = say(d.part(0), " ends at ", d.point(0), ", but ", d.part(1), " ends at ", d.point(1),
@@ -42,8 +40,7 @@ ErrorWords parallel_ends_apart(const Diagnosed& d) {
 }
 
 ErrorWords parallel_from_a_fork(const Diagnosed& d) {
-  return {.cause = say(d.part(0), " and ", d.part(1),
-                       " are taken as in parallel, though they share ", d.point(0), " alone"),
+  return {.cause = say(d.part(0), " and ", d.part(1), " are taken as in parallel"),
           .nudge = say("One end is shared. What about the other end of each part?"),
           .point = say("Compare the far ends: ", d.part(0), " runs on from ", d.point(0), " to ",
                        d.point(1), ". Where does ", d.part(1), " run to?"),
@@ -54,9 +51,7 @@ ErrorWords parallel_from_a_fork(const Diagnosed& d) {
 }
 
 ErrorWords series_of_parallel(const Diagnosed& d) {
-  return {.cause = say(d.part(0), " and ", d.part(1),
-                       " are taken as in series, though both join the points ", d.name_of_point(0),
-                       " and ", d.name_of_point(1)),
+  return {.cause = say(d.part(0), " and ", d.part(1), " are taken as in series"),
           .nudge = say("Does the current run through one part and then through the other, or does "
                        "it divide between them?"),
           .point = say("Follow both ends of ", d.part(0), " and of ", d.part(1),
@@ -67,8 +62,7 @@ ErrorWords series_of_parallel(const Diagnosed& d) {
 }
 
 ErrorWords bridge_part_combined(const Diagnosed& d) {
-  return {.cause = say(d.part(0), ", which lies between ", d.point(0), " and ", d.point(1),
-                       ", is combined with another part"),
+  return {.cause = say(d.part(0), " is combined with another part"),
           .nudge =
               say("Does this part share both its points, or all its current, with one other part?"),
           .point = say("Look at the ends of ", d.part(0), ", the points ", d.name_of_point(0),
@@ -80,7 +74,7 @@ ErrorWords bridge_part_combined(const Diagnosed& d) {
 
 ErrorWords used_already(const Diagnosed& d) {
   return {
-      .cause = say(d.part(0), " is counted once by itself and once inside ", d.part(1)),
+      .cause = say(d.part(0), " counts twice"),
       .nudge = say("Is each of these parts still there by itself?"),
       .point = say(d.part(0), " is inside ", d.part(1),
                    " already. What stands in its place in the circuit now?")
@@ -91,10 +85,10 @@ ErrorWords used_already(const Diagnosed& d) {
 }
 
 ErrorWords wrong_word(const Diagnosed& d) {
-  return {.cause = say("the word of the other rule is written"),
-          .nudge = say("Does the word in this line fit the formula?"),
-          .point = say("The number fits, but the word does not: how are ", d.part(0), " and ",
-                       d.part(1), " joined?"),
+  return {.cause = say("they are joined in the other way"),
+          .nudge = say("Do the number of this line and its way of joining fit each other?"),
+          .point = say("The number fits, but not the way of joining: do ", d.part(0), " and ",
+                       d.part(1), " share both points, or one current?"),
           .tell = say("The number is right, and so is the rule behind it: ", d.part(0), " and ",
                       d.part(1), " are ", joined_word(d), ".")};
 }

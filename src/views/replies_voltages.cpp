@@ -75,7 +75,8 @@ ErrorWords wrong_order_of_points(const Diagnosed& d) {
 }
 
 ErrorWords wrong_drop_subtracted(const Diagnosed& d) {
-  return {.cause = say("the voltage of ", d.part(1), " is subtracted for ", d.part(0)),
+  return {.cause = say("the voltage across ", d.part(1), " is subtracted to get that across ",
+                       d.part(0)),
           .nudge = say("Do all the parts in this line lie on one closed loop?"),
           .point = say("Walk round one closed loop through ", d.part(0), ": does it pass ",
                        d.part(1), ", and how often?"),
@@ -97,14 +98,15 @@ ErrorWords potential_for_voltage(const Diagnosed& d) {
   return {
       .cause = say("the potential at ", d.point(0), " is given for the voltage across ", d.part(0)),
       .nudge = say("A voltage lies between two points: which two?"),
-      .point = say("This is the potential at ", d.point(0),
-                   ". What is the potential at the other end of ", d.part(0), "?"),
+      .point =
+          say("Look at the two ends of ", d.part(0), ": what is the potential at each of them?"),
       .tell = say("The voltage across ", d.part(0),
                   " is the difference of the potentials at its two ends.", d.so())};
 }
 
 ErrorWords power_formula(const Diagnosed& d) {
-  return {.cause = say("a square or a factor is lost in the power formula for ", d.part(0)),
+  return {.cause = say("a square or a factor of the power formula for ", d.part(0),
+                       " is lost or out of place"),
           .nudge = say("Which product of units gives a watt?"),
           .point = say("Look at the power formula for ", d.part(0),
                        ": which quantity is squared, and which divides?"),
@@ -115,7 +117,7 @@ ErrorWords power_of_the_whole(const Diagnosed& d) {
   return {.cause = say("the current or the voltage of ", d.part(1), " is used for the power in ",
                        d.part(0)),
           .nudge = say("Whose current is it, and whose voltage?"),
-          .point = say("Look at ", d.part(0), ": has it the whole current of ", d.part(1),
+          .point = say("Look at ", d.part(0), ": does it have the whole current of ", d.part(1),
                        ", or its whole voltage?"),
           .tell = say("For the power in ", d.part(0),
                       ", take its own current and its own voltage, not those of ", d.part(1), ".",

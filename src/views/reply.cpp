@@ -48,9 +48,9 @@ Words figures_reply(const JudgedLine& line) {
     case FiguresVerdict::fine:
       return {};
     case FiguresVerdict::too_few:
-      return say("It takes another figure or two to show whether the value is right.");
+      return say("One or two figures more would show the value better.");
     case FiguresVerdict::too_many:
-      return say("It has more figures than needed: ", std::to_string(line.words.figures),
+      return say("It has more figures than needed: ", count_word(line.words.figures),
                  " are enough here.");
   }
   throw InternalError("a figures verdict of an unknown kind");
@@ -82,8 +82,8 @@ Words step_reply(const JudgedLine& line) {
       return step_reason(line);
     case StepVerdict::right_on_own: {
       const Words reason = step_reason(line);
-      if (reason.empty()) return say("The step fits the circuit as the lines before have left it.");
-      return say("As the lines before have left the circuit, the step fits. ", reason);
+      const Words fits = say("The step fits the circuit as the lines before have left it.");
+      return reason.empty() ? fits : say(fits, " ", reason);
     }
     case StepVerdict::refused:
       return refusal_words(line);
@@ -150,7 +150,7 @@ Words reply_words(const JudgedLine& line) {
   if (!refused) {
     pieces.push_back(value_reply(line));
   } else if (follows_from_its_rule(judgement.value)) {
-    pieces.push_back(say("The number is what the rule gives."));
+    pieces.push_back(say("The number itself is what the rule gives."));
   }
   if (judgement.value != ValueVerdict::cannot_tell) pieces.push_back(unit_reply(line));
   pieces.push_back(figures_reply(line));

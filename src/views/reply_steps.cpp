@@ -14,8 +14,8 @@ bool is_no_pair(const JudgedLine& line) {
   return std::holds_alternative<NoPairClaim>(line.claim.says);
 }
 
-/// "R1 and R2 are not in series", what the line claims, taken back.
-Words denial(const JudgedLine& line) {
+/// "R1 and R2 are not in series": what a combination or a rewriting claims, taken back.
+Words denied_rule(const JudgedLine& line) {
   const Words operands = line.operands();
   const Words what = operands.empty() ? say("The parts of this line") : operands;
   switch (line.judgement.rule) {
@@ -23,9 +23,6 @@ Words denial(const JudgedLine& line) {
       return say(what, " are not in series");
     case RuleName::parallel:
       return say(what, " are not in parallel");
-    case RuleName::equal_potentials:
-      return operands.empty() ? say("The two points are not at the same potential")
-                              : say(operands, " carries a current");
     case RuleName::delta_star:
       return say(what, " are not in delta");
     case RuleName::star_delta:
@@ -34,11 +31,47 @@ Words denial(const JudgedLine& line) {
     case RuleName::ideal_wire:
     case RuleName::shorted:
     case RuleName::dead_end:
+    case RuleName::equal_potentials:
     case RuleName::node_elimination:
     case RuleName::batteries:
       return say("This step may not be made here");
   }
   throw InternalError("a step with an unknown rule");
+}
+
+/// What the line claims, taken back.
+class Denial {
+ public:
+  explicit Denial(const JudgedLine& line) : line_(line) {}
+
+  Words operator()(const CombineClaim&) const { return denied_rule(line_); }
+  Words operator()(const RewriteClaim&) const { return denied_rule(line_); }
+  Words operator()(const SamePotentialClaim& claim) const {
+    return say(PointName{claim.first.text}, " and ", PointName{claim.second.text},
+               " are not at the same potential");
+  }
+  Words operator()(const NoCurrentClaim& claim) const {
+    return say("A current runs through ", PartName{claim.part.text});
+  }
+  Words operator()(const NoPairClaim&) const {
+    return say("A pair in series or in parallel is still left");
+  }
+  Words operator()(const ValueClaim&) const { return denied_rule(line_); }
+  Words operator()(const CaseClaim&) const { return denied_rule(line_); }
+
+ private:
+  const JudgedLine& line_;
+};
+
+/// What stands against the step; of the two parts just named, "they".
+Words against(const JudgedLine& line) {
+  constexpr std::size_t kMostFacts = 2;
+  const std::span<const Fact> why(line.judgement.why);
+  const bool of_two = line.judgement.operands.size() == 2;
+  if (of_two && why.size() == 1 && std::holds_alternative<ShareNoPoint>(why.front())) {
+    return say("they share no point");
+  }
+  return line.words.words.facts(why.first(std::min(why.size(), kMostFacts)));
 }
 
 /// What follows for the rule from what is in the way.
@@ -94,19 +127,10 @@ Words step_reason(const JudgedLine& line) {
 
 Words refusal_words(const JudgedLine& line) {
   const Judgement& judgement = line.judgement;
-  const Diagnosis* telling = telling_error(judgement);
-  if (is_no_pair(line)) {
-    const Words found = say("A pair in series or in parallel is still left.");
-    if (telling == nullptr) return found;
-    return say(found, " ", error_words(Diagnosed(line, *telling)).point);
-  }
-  Words words = denial(line);
-  if (!judgement.why.empty()) {
-    words.add(": ");
-    words.add(line.words.words.facts(
-        std::span(judgement.why).first(std::min<std::size_t>(judgement.why.size(), 2))));
-  }
+  Words words = std::visit(Denial(line), line.claim.says);
+  if (!judgement.why.empty()) words.add(say(": ", against(line)));
   words.add(".");
+  const Diagnosis* telling = telling_error(judgement);
   if (telling != nullptr) return say(words, " ", error_words(Diagnosed(line, *telling)).point);
   return say(words, consequence(judgement.rule, judgement.why));
 }
@@ -128,27 +152,32 @@ Words hindrance_words(const JudgedLine& line) {
       return say("Nothing is called ", name, ". Is ", PartName{judgement.suggestion}, " meant?");
     case Hindrance::made_later:
       return say(name, " is made in ", earlier,
-                 ", which in turn waits for this one. Put one of the two on given parts.");
+                 ", which in turn waits for this one. Begin one of the two with parts that are "
+                 "there.");
     case Hindrance::name_taken:
       return say("The name ", name, " belongs to something else. Give the result another name.");
     case Hindrance::named_twice:
       return say(name, " stands twice in this line. Name each part once.");
     case Hindrance::used_already:
-      return say(part.capitalised(), " is part of something else since ", earlier,
+      return say(part.capitalised(), judgement.earlier ? " went into another part in " : " is in ",
+                 judgement.earlier ? earlier : say("another part by now"),
                  ". What stands in its place now?");
-    case Hindrance::left_out: {
-      const Words reason =
-          judgement.why.empty() ? Words() : say(": ", line.words.words.facts(judgement.why));
-      return say(part.capitalised(), " carries no current in this case", reason, ".");
-    }
+    case Hindrance::left_out:
+      return say(part.capitalised(), " carries no current in this case",
+                 judgement.why.empty()
+                     ? Words()
+                     : say(": ", line.words.words.left_out_facts(std::span(&judgement.part, 1),
+                                                                 judgement.why)),
+                 ".");
     case Hindrance::not_a_resistor:
       return say(part.capitalised(), " is not a resistor, so it cannot be combined with one.");
     case Hindrance::no_values:
       return say("This value needs that of ", earlier,
                  ", where it is left out. Write it there first.");
     case Hindrance::lost_track:
-      return say("What the circuit has become is open since ", earlier,
-                 ". Once that line is mended, this one can be judged.");
+      return say(earlier.capitalised(),
+                 " leaves open what the circuit has become. Once that is "
+                 "mended, this line can be judged.");
     case Hindrance::not_determined:
       return say("The circuit leaves ", line.subject(), " open: no single value follows from it.");
     case Hindrance::too_large:

@@ -1,6 +1,4 @@
 // What there is to say about the value of a line.
-#include <array>
-
 #include "ohmfold/error.h"
 #include "views/error_words.h"
 #include "views/reply.h"
@@ -8,14 +6,6 @@
 namespace ohmfold::views {
 
 namespace {
-
-/// "three", …; larger counts in digits.
-std::string count_word(int count) {
-  constexpr std::array<std::string_view, 10> kWords{"no",   "one", "two",   "three", "four",
-                                                    "five", "six", "seven", "eight", "nine"};
-  const auto index = static_cast<std::size_t>(count);
-  return index < kWords.size() ? std::string(kWords.at(index)) : std::to_string(count);
-}
 
 Words cause_lines(const JudgedLine& line) {
   if (line.judgement.caused_by.empty()) return say("the lines before");
@@ -35,7 +25,7 @@ Words rounded_early(const JudgedLine& line) {
       words.add(say(" to ", count_word(*figures), *figures == 1 ? " figure" : " figures"));
     words.add("; with the exact value");
   } else {
-    words = say(cause_lines(line).capitalised(), " keep few figures; with the exact values");
+    words = say(cause_lines(line).capitalised(), " keep too few figures; with the exact values");
   }
   return say(words, " this line is ", line.right_as_stated(), ", not ", line.stated(), ".");
 }

@@ -43,19 +43,14 @@ Words Wording::action(const Step& step) const {
 
 Words Wording::dead_end_reason(const Step& step) const {
   const bool one = step.takes.size() == 1;
-  const Words taken = parts(step.takes);
+  const Words why = network_.left_out_facts(step.takes, step.why);
   const Words carry = say(one ? ": it carries" : ": they carry", " no current");
   const Fact& first = step.why.front();
-  if (const auto* hangs = std::get_if<HangsFrom>(&first)) {
-    return sentence(say(taken, one ? " meets" : " meet", " the rest of the circuit at point ",
-                        point(hangs->point), " alone, so no closed path runs through ",
-                        one ? "it" : "them", carry));
+  if (std::holds_alternative<HangsFrom>(first)) {
+    return sentence(say(why, ", so no closed path runs through ", one ? "it" : "them", carry));
   }
-  if (std::holds_alternative<JoinedToNothing>(first)) {
-    return sentence(say("no source is joined to ", taken, carry));
-  }
-  return sentence(
-      say(network_.facts(step.why), ", so what passed there could not come back", carry));
+  if (std::holds_alternative<JoinedToNothing>(first)) return sentence(say(why, carry));
+  return sentence(say(why, ", so what passed there could not come back", carry));
 }
 
 Words Wording::reason(const Step& step) const {

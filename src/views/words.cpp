@@ -1,6 +1,8 @@
 // Sentences in typed pieces: putting them together, and writing them on one line.
 #include "views/words.h"
 
+#include <array>
+
 #include "ohmfold/symbolic.h"
 #include "views/amounts.h"
 
@@ -172,6 +174,13 @@ std::string amount_text(const Amount& amount, Letters letters) {
     text.replace(0, 1, kMinus);
   }
   return text;
+}
+
+std::string count_word(int count) {
+  constexpr std::array<std::string_view, 10> kWords{"no",   "one", "two",   "three", "four",
+                                                    "five", "six", "seven", "eight", "nine"};
+  const auto index = static_cast<std::size_t>(count);
+  return index < kWords.size() ? std::string(kWords.at(index)) : std::to_string(count);
 }
 
 Words value_words(const Quantity& quantity, int figures) {

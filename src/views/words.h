@@ -84,6 +84,9 @@ template <class... Pieces>
 /// there.
 [[nodiscard]] std::string amount_text(const Amount& amount, Letters letters);
 
+/// "three", …; from ten on in digits. Requires a count of 0 or more.
+[[nodiscard]] std::string count_word(int count);
+
 /// The exact value, and the decimal where that says more: "15/8 A ≈ 1.88 A", "6 Ω".
 [[nodiscard]] Words value_words(const Quantity& quantity, int figures);
 
