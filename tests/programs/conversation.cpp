@@ -14,7 +14,6 @@
 namespace ohmfold::testing {
 namespace {
 
-constexpr int kMostMilliseconds = 60'000;
 constexpr unsigned kMostSeconds = 300;
 
 [[noreturn]] void become(const Launch& run) {
@@ -52,20 +51,20 @@ void Conversation::type(const std::string& keys) {
   }
 }
 
-bool Conversation::shows(const std::string& text) {
+bool Conversation::shows(const std::string& text, int milliseconds) {
   while (true) {
     const std::size_t at = screen_.find(text, seen_);
     if (at != std::string::npos) {
       seen_ = at + text.size();
       return true;
     }
-    if (!receive()) return false;
+    if (!receive(milliseconds)) return false;
   }
 }
 
-bool Conversation::receive() {
+bool Conversation::receive(int milliseconds) {
   pollfd waiting{terminal_, POLLIN, 0};
-  if (::poll(&waiting, 1, kMostMilliseconds) != 1) return false;
+  if (::poll(&waiting, 1, milliseconds) != 1) return false;
   char piece[4096];
   const ssize_t got = ::read(terminal_, piece, sizeof piece);
   if (got <= 0) return false;
@@ -79,7 +78,7 @@ void Conversation::kill() {
 }
 
 int Conversation::ended() {
-  while (receive()) {
+  while (receive(60'000)) {
   }
   int status = 0;
   ::waitpid(child_, &status, 0);

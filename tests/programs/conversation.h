@@ -17,12 +17,13 @@ class Conversation {
   Conversation(const Conversation&) = delete;
   Conversation& operator=(const Conversation&) = delete;
 
-  /// Types the keys as they are: "\r" ends a line, "\033[A" is the arrow up.
+  /// Types the keys as they are: "\r" ends a line, "\033[A" is the arrow up. A prompt shows a
+  /// moment before the program takes single keys: until then the terminal itself acts on "\004".
   void type(const std::string& keys);
 
-  /// Waits until `text` is on the screen, behind what earlier calls waited for; false after some
-  /// seconds, or where the program has ended.
-  [[nodiscard]] bool shows(const std::string& text);
+  /// Waits until `text` is on the screen, behind what earlier calls waited for; false where nothing
+  /// more comes for so long, or the program has ended.
+  [[nodiscard]] bool shows(const std::string& text, int milliseconds = 60'000);
 
   /// Everything that came so far.
   [[nodiscard]] const std::string& screen() const { return screen_; }
@@ -34,7 +35,7 @@ class Conversation {
   [[nodiscard]] int ended();
 
  private:
-  bool receive();
+  bool receive(int milliseconds);
 
   pid_t child_ = -1;
   int terminal_ = -1;

@@ -224,9 +224,21 @@ TEST_F(Practise, BringsEarlierLinesBackWithTheArrowUp) {
   ASSERT_TRUE(talk.shows("V_R1 = 1 V"));
   talk.type("\b\b2 V\r");
   ASSERT_TRUE(talk.shows("\n> ")) << talk.screen();
-  talk.type("\004");  // end of input
+  talk.type("quit\r");
   EXPECT_EQ(talk.ended(), 0);
   EXPECT_EQ(work(), "V_R1 = 12 V\n") << talk.screen();
+}
+
+TEST_F(Practise, EndsAtTheEndOfInputFromATerminal) {
+  Conversation talk(launch());
+  ASSERT_TRUE(talk.shows("> "));
+  bool ends = false;
+  for (int i = 0; i < 50 && !ends; ++i) {
+    talk.type("\004");
+    ends = talk.shows("Still asked:", 200);
+  }
+  ASSERT_TRUE(ends) << talk.screen();
+  EXPECT_EQ(talk.ended(), 0);
 }
 
 TEST_F(Practise, LosesNothingWhenKilled) {

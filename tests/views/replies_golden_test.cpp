@@ -59,8 +59,8 @@ void add_reply(Page& page, const std::string& label, const JudgedSample& sample)
   const std::size_t last = sample.work.claims.size() - 1;
   const JudgedLine line(judged, last);
   page.put(label, plain_text(reply_words(line)), {});
-  page.plain(
-      "", std::string("[") + std::string(verdict_mark(verdict_of(line))) + "] " + line.claim.text);
+  page.plain("", std::string("[") + std::string(verdict_mark(verdict_of(line.judgement))) + "] " +
+                     line.claim.text);
 }
 
 void add_steps(Page& page) {
@@ -319,6 +319,10 @@ void add_mending_hints(Page& page) {
   mend("unit", [](const JudgedSample&, Judgement& line) {
     line.value = ValueVerdict::exact;
     line.unit = UnitVerdict::missing;
+  });
+  mend("figures", [](const JudgedSample&, Judgement& line) {
+    line.value = ValueVerdict::rounded;
+    line.figures = FiguresVerdict::too_many;
   });
   mend("hindered", [](const JudgedSample&, Judgement& line) {
     line.hindrance = Hindrance::unknown_name;
