@@ -51,7 +51,10 @@ std::string fault_of(const test::ErrorRow& row, const test::ErrorWork& work) {
   if (found.result.lines.empty()) return "it cannot be read";
   const std::size_t last = found.result.lines.size() - 1;
   const Judgement& line = found.result.lines[last];
-  if (found.first_that_fails() != last) return "not its last line is wrong: " + found.told(last);
+  // A wrong word for the right law costs nothing: the line holds.
+  const bool only_a_word = row.error == KnownError::wrong_word && line.holds();
+  if (found.first_that_fails() != last && !only_a_word)
+    return "not its last line is wrong: " + found.told(last);
   bool named = false;
   for (const Diagnosis& diagnosis : line.errors) {
     named = named || diagnosis.error == row.error;
@@ -68,6 +71,7 @@ TEST(KnownErrors, AreNamedOnTenNetworksEach) {
   for (const test::ErrorRow& row : all_rows()) {
     support::RandomCircuits random(++seed);
     int made = 0;
+    bool right = true;
     for (int i = 0; i < kTries && made < kNetworks; ++i) {
       const auto work = row.make(random);
       if (!work) continue;
@@ -76,9 +80,10 @@ TEST(KnownErrors, AreNamedOnTenNetworksEach) {
       if (fault.empty()) continue;
       ADD_FAILURE() << word_of(row.error) << ", row " << seed - 500 << ": " << fault << "\n"
                     << work->text;
+      right = false;
       break;
     }
-    EXPECT_TRUE(made == kNetworks || HasFailure()) << word_of(row.error) << " on " << made;
+    EXPECT_TRUE(made == kNetworks || !right) << word_of(row.error) << " on " << made;
   }
 }
 
