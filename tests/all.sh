@@ -16,7 +16,7 @@ title() { printf '\n== %s\n' "$*"; }
 
 install_missing() {
   command -v apt-get > /dev/null || return 0
-  wanted="g++ cmake ninja-build pkg-config libginac-dev libcli11-dev nlohmann-json3-dev
+  wanted="g++ cmake ninja-build pkg-config libginac-dev libcli11-dev nlohmann-json3-dev libedit-dev
           libgtest-dev libgmock-dev libvalijson-dev clang clang-format clang-tidy"
   missing=
   for package in $wanted; do

@@ -74,6 +74,7 @@ class Practice {
   [[nodiscard]] std::string offer_end();
   [[nodiscard]] HintLevel next_level();
   [[nodiscard]] std::string hint_text(const Written& about, const Hint& hint);
+  [[nodiscard]] std::string mending_text(const Written& about);
   [[nodiscard]] std::string last_reply(const Written& about) const;
   [[nodiscard]] std::optional<Topic> last_topic(const Written& about) const;
   [[nodiscard]] std::size_t current_case() const;
