@@ -11,6 +11,7 @@
 #include "coach/marks.h"
 #include "coach/standing.h"
 #include "language/nearest.h"
+#include "ohmfold/solve.h"
 #include "ohmfold/symbolic.h"
 
 namespace ohmfold {
@@ -206,6 +207,12 @@ class Judging {
 };
 
 }  // namespace
+
+Exercise prepare(const Problem& problem) {
+  Trace trace = solve(problem);
+  std::shared_ptr<const Problem> solved = trace.problem;
+  return {std::move(solved), std::move(trace)};
+}
 
 JudgedWork judge_with_books(const Exercise& exercise, const Work& work,
                             const JudgeOptions& options) {

@@ -132,6 +132,11 @@ Levels levels(const JudgedLine& line) {
   }
   const bool unit = judgement.unit == UnitVerdict::missing || judgement.unit == UnitVerdict::wrong;
   if (unit && judgement.value != ValueVerdict::wrong) return unit_missing(line);
+  const Words figures = figures_reply(line);
+  if (!figures.empty() && judgement.value != ValueVerdict::wrong) {
+    return {
+        .nudge = say("how many figures does the value need?"), .point = figures, .tell = figures};
+  }
   return unexplained(line);
 }
 

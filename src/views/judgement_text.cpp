@@ -17,7 +17,8 @@ namespace {
 void add_line(const JudgedLine& line, Document& document) {
   document.entry(std::to_string(line.number()), say(line.claim.text));
   const Words reply = reply_words(line);
-  document.paragraph(say(verdict_mark(verdict_of(line.judgement)), reply.empty() ? "." : ". ", reply), 1);
+  document.paragraph(
+      say(verdict_mark(verdict_of(line.judgement)), reply.empty() ? "." : ". ", reply), 1);
 }
 
 Words case_words(const CaseTrace& one) {

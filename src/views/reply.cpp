@@ -43,19 +43,6 @@ Words unit_reply(const JudgedLine& line) {
   throw InternalError("a unit verdict of an unknown kind");
 }
 
-Words figures_reply(const JudgedLine& line) {
-  switch (line.judgement.figures) {
-    case FiguresVerdict::fine:
-      return {};
-    case FiguresVerdict::too_few:
-      return say("One or two figures more would show the value better.");
-    case FiguresVerdict::too_many:
-      return say("It has more figures than needed: ", count_word(line.words.figures),
-                 " are enough here.");
-  }
-  throw InternalError("a figures verdict of an unknown kind");
-}
-
 /// Does the arithmetic of a refused step hold?
 bool follows_from_its_rule(ValueVerdict value) {
   switch (value) {
@@ -104,6 +91,19 @@ std::size_t sentences_in(const Words& words) {
 }
 
 }  // namespace
+
+Words figures_reply(const JudgedLine& line) {
+  switch (line.judgement.figures) {
+    case FiguresVerdict::fine:
+      return {};
+    case FiguresVerdict::too_few:
+      return say("One or two figures more would show the value better.");
+    case FiguresVerdict::too_many:
+      return say("It has more figures than needed: ", count_word(line.words.figures),
+                 " are enough here.");
+  }
+  throw InternalError("a figures verdict of an unknown kind");
+}
 
 std::string_view verdict_word(LineVerdict verdict) {
   switch (verdict) {

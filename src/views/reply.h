@@ -27,4 +27,7 @@ namespace ohmfold::views {
 /// What is to be said of the value, as one or two sentences; empty where none is stated.
 [[nodiscard]] Words value_reply(const JudgedLine& line);
 
+/// What is to be said of too few or too many figures, as a sentence; empty where they are fine.
+[[nodiscard]] Words figures_reply(const JudgedLine& line);
+
 }  // namespace ohmfold::views

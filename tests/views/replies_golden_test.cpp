@@ -320,6 +320,10 @@ void add_mending_hints(Page& page) {
     line.value = ValueVerdict::exact;
     line.unit = UnitVerdict::missing;
   });
+  mend("figures", [](const JudgedSample&, Judgement& line) {
+    line.value = ValueVerdict::rounded;
+    line.figures = FiguresVerdict::too_many;
+  });
   mend("hindered", [](const JudgedSample&, Judgement& line) {
     line.hindrance = Hindrance::unknown_name;
     line.name = "R43";

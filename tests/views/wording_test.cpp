@@ -48,6 +48,7 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
       {JoinedToNothing{}, "no source is joined to this piece"},
       {MeetOnlyAt{kR1, kR2, kA}, "only R1 and R2 meet at point A"},
       {JoinSameTwoPoints{kA, kB}, "the parts join the same two points, A and B"},
+      {CarryOneCurrent{kR1, kR5}, "whatever current passes R1 passes R5 too"},
       {TooFewParts{}, "it takes two parts or more"},
       {AlsoMeets{kR5, kB}, "at point B, R5 is joined too"},
       {SourceBetween{kE, kA}, "at point A, battery E is joined too"},
@@ -80,6 +81,7 @@ TEST_F(WordingTest, HasAClauseForEveryFact) {
       {PotentialsDiffer{kA, kB}, "point A is at a higher potential than point B"},
       {NotOneSource{}, "potentials are compared as one source drives them through resistors alone"},
       {NotFed{kA}, "no resistors join point A to the source"},
+      {CarryOneCurrent{kR1, kR2}, "whatever current passes R1 passes R2 too"},
       {TooLargeToTell{}, "the circuit is too large to compare its potentials exactly"},
   };
   std::set<std::size_t> seen;

@@ -2,7 +2,6 @@
 #include <algorithm>
 
 #include "ohmfold/coach.h"
-#include "ohmfold/solve.h"
 
 namespace ohmfold {
 
@@ -35,12 +34,6 @@ bool WorkJudgement::all_right() const {
     return line.holds() && line.value != ValueVerdict::on_own &&
            line.step != StepVerdict::right_on_own;
   });
-}
-
-Exercise prepare(const Problem& problem) {
-  Trace trace = solve(problem);
-  std::shared_ptr<const Problem> solved = trace.problem;
-  return {std::move(solved), std::move(trace)};
 }
 
 }  // namespace ohmfold
