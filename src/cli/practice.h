@@ -39,7 +39,7 @@ class Practice {
   /// "> ", behind the name of the case where there are several.
   [[nodiscard]] std::string prompt() const;
   /// A claim or a word of command.
-  [[nodiscard]] Reply take(std::string_view line);
+  [[nodiscard]] Reply take(std::string_view typed);
   /// What was sure, what was not, and what is still open.
   [[nodiscard]] std::string summary() const;
   /// The work as it is to be kept: the text of the file with all its comments, and the claims
