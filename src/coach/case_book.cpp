@@ -173,6 +173,20 @@ std::optional<Truth> CaseBook::answered(const Target& target) const {
     const Number near = rounding_like(*answer.irrational, kFiguresOfIrrational);
     return Truth(Quantity(near, unit_of(answer.question, problem())));
   }
+  return behind_asked_points(target);
+}
+
+// Where two points are asked about as a battery with a resistance, the resistance between them is
+// that one.
+std::optional<Truth> CaseBook::behind_asked_points(const Target& target) const {
+  if (target.claimed != Claimed::resistance_between) return std::nullopt;
+  for (const Answer& answer : solved().answers) {
+    const auto* asked = std::get_if<TheveninBetween>(&answer.question);
+    if (asked == nullptr || !answer.thevenin) continue;
+    if (std::minmax(asked->from, asked->to) == std::minmax(target.first, target.second)) {
+      return answer.thevenin->resistance;
+    }
+  }
   return std::nullopt;
 }
 

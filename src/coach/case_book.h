@@ -113,6 +113,7 @@ class CaseBook {
 
  private:
   [[nodiscard]] std::optional<Truth> answered(const Target& target) const;
+  [[nodiscard]] std::optional<Truth> behind_asked_points(const Target& target) const;
   [[nodiscard]] Truth made_truth(const Target& target) const;
   [[nodiscard]] Truth resistance_truth(const Target& target) const;
   [[nodiscard]] std::optional<Number> potential(PointId point) const;

@@ -262,7 +262,7 @@ void Networks::join_or_cut(PointId first, PointId second, bool joined_first) {
   const auto with_joined = [&](std::vector<Network>& networks) {
     const std::size_t count = networks.size();
     if (count == 0 || networks.front().alive_count() > kMostFollowed) return;
-    for (std::size_t i = 0; i < count && networks.size() < kMostVariants; ++i) {
+    for (std::size_t i = 0; i < count; ++i) {
       Network joined = in(networks[i]);
       // Parts between the two points carry nothing: without them it may be left as it was.
       Edit cut;
@@ -276,6 +276,11 @@ void Networks::join_or_cut(PointId first, PointId second, bool joined_first) {
     if (joined_first) {
       std::rotate(networks.begin(), networks.begin() + static_cast<std::ptrdiff_t>(count),
                   networks.end());
+    }
+    // Where there are too many, those most and those least joined are the likeliest.
+    if (networks.size() > kMostVariants) {
+      const auto middle = networks.begin() + static_cast<std::ptrdiff_t>(kMostVariants / 2);
+      networks.erase(middle, middle + static_cast<std::ptrdiff_t>(networks.size() - kMostVariants));
     }
   };
   with_joined(families_.front());

@@ -1,0 +1,91 @@
+// Every known error: the work that it produces, on at least ten networks, is diagnosed as that
+// error, and any other that is named gives the same number.
+#include <gtest/gtest.h>
+
+#include <set>
+
+#include "coach/error_formulas.h"
+#include "coach/error_scene.h"
+#include "support/judged.h"
+
+namespace ohmfold {
+namespace {
+
+constexpr int kNetworks = 10;
+constexpr int kTries = 3000;
+
+std::vector<test::ErrorRow> all_rows() {
+  std::vector<test::ErrorRow> rows;
+  for (auto some : {test::structure_rows(), test::whole_network_rows(), test::arithmetic_rows(),
+                    test::current_rows(), test::voltage_rows()}) {
+    rows.insert(rows.end(), some.begin(), some.end());
+  }
+  return rows;
+}
+
+// Errors that no number at one place can show: they are no rows.
+const std::set<KnownError>& without_a_number() {
+  static const std::set<KnownError> kErrors{
+      // Less than before, by how much is open.
+      KnownError::current_used_up,
+      // What the verdict on the value says: see TextbookExample.
+      KnownError::cut_off,
+      // The right number: it is the lines before that are wrong.
+      KnownError::wrong_working_hit,
+  };
+  return kErrors;
+}
+
+TEST(KnownErrors, EachHasWorksThatItProduces) {
+  std::set<KnownError> found = without_a_number();
+  for (const test::ErrorRow& row : all_rows()) found.insert(row.error);
+  for (std::size_t i = 0; i < kKnownErrors; ++i) {
+    const auto error = static_cast<KnownError>(i);
+    EXPECT_TRUE(found.contains(error)) << word_of(error) << " has no row";
+  }
+}
+
+// What is wrong with what is found about the work; empty where nothing is.
+std::string fault_of(const test::ErrorRow& row, const test::ErrorWork& work) {
+  const test::JudgedText found = test::judged(work.exercise, work.text);
+  if (found.result.lines.empty()) return "it cannot be read";
+  const std::size_t last = found.result.lines.size() - 1;
+  const Judgement& line = found.result.lines[last];
+  // A wrong word for the right law costs nothing: the line holds.
+  const bool only_a_word = row.error == KnownError::wrong_word && line.holds();
+  if (found.first_that_fails() != last && !only_a_word)
+    return "not its last line is wrong: " + found.told(last);
+  bool named = false;
+  for (const Diagnosis& diagnosis : line.errors) {
+    named = named || diagnosis.error == row.error;
+    if (!work.scene) continue;
+    const auto gives = test::gives(diagnosis.error, *work.scene, work.key, *work.number);
+    if (gives.value_or(true)) continue;
+    return std::string(word_of(diagnosis.error)) + " gives another number: " + found.told(last);
+  }
+  return named ? "" : "it is not named: " + found.told(last);
+}
+
+TEST(KnownErrors, AreNamedOnTenNetworksEach) {
+  std::uint64_t seed = 500;
+  for (const test::ErrorRow& row : all_rows()) {
+    support::RandomCircuits random(++seed);
+    int made = 0;
+    bool right = true;
+    for (int i = 0; i < kTries && made < kNetworks; ++i) {
+      const auto work = row.make(random);
+      if (!work) continue;
+      ++made;
+      const std::string fault = fault_of(row, *work);
+      if (fault.empty()) continue;
+      ADD_FAILURE() << word_of(row.error) << ", row " << seed - 500 << ": " << fault << "\n"
+                    << work->text;
+      right = false;
+      break;
+    }
+    EXPECT_TRUE(made == kNetworks || !right) << word_of(row.error) << " on " << made;
+  }
+}
+
+}  // namespace
+}  // namespace ohmfold
