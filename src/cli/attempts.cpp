@@ -10,6 +10,10 @@ std::size_t Attempts::add_wrong(const Topic& topic) {
   return ++about(topic).wrong;
 }
 
+void Attempts::add_hint(const Topic& topic) {
+  ++about(topic).hints;
+}
+
 void Attempts::settle(const Topic& topic, Attempt::End end) {
   Attempt& attempt = about(topic);
   attempt.hints += std::exchange(hints_, 0);

@@ -22,8 +22,12 @@ class Attempts {
  public:
   /// A claim that is not right; how many there were now about the same.
   std::size_t add_wrong(const Topic& topic);
+  /// A hint at what comes next.
   void add_hint() { ++hints_; }
-  /// The claim stays: right, or kept although it is not. Hints since the last one belong to it.
+  /// A hint at a claim that is not right.
+  void add_hint(const Topic& topic);
+  /// The claim stays: right, or kept although it is not. Hints at what comes
+  /// next, since the last one, belong to it.
   void settle(const Topic& topic, Attempt::End end);
   /// The claim was taken back.
   void reopen(const Topic& topic);

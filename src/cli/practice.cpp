@@ -155,10 +155,10 @@ Practice::Reply Practice::undo() {
 }
 
 Practice::Reply Practice::hint() {
-  attempts_.add_hint();
   if (rejected_ && verdict_of(rejected_->judged.lines.back()) == LineVerdict::not_right) {
-    return {hint_text(*rejected_, mend_last(rejected_->judged))};
+    return {mending_text(*rejected_)};
   }
+  attempts_.add_hint();
   return {hint_text(written_, next_hint(*exercise_, written_.work, written_.judged))};
 }
 
@@ -167,8 +167,7 @@ Practice::Reply Practice::why() {
   if (about.work.claims.empty()) return {"Nothing has been claimed yet.\n"};
   const std::string reply = last_reply(about);
   if (verdict_of(about.judged.lines.back()) != LineVerdict::not_right) return {reply};
-  attempts_.add_hint();
-  return {reply + hint_text(about, mend_last(about.judged))};
+  return {reply + mending_text(about)};
 }
 
 Practice::Reply Practice::show() const {
@@ -214,6 +213,11 @@ HintLevel Practice::next_level() {
 std::string Practice::hint_text(const Written& about, const Hint& hint) {
   return whole_lines(
       render_hint(*exercise_, about.work, about.judged, hint, next_level(), options_));
+}
+
+std::string Practice::mending_text(const Written& about) {
+  if (const std::optional<Topic> topic = last_topic(about)) attempts_.add_hint(*topic);
+  return hint_text(about, mend_last(about.judged));
 }
 
 std::string Practice::last_reply(const Written& about) const {

@@ -39,7 +39,7 @@ class Practice {
   /// "> ", behind the name of the case where there are several.
   [[nodiscard]] std::string prompt() const;
   /// A claim or a word of command.
-  [[nodiscard]] Reply take(std::string_view line);
+  [[nodiscard]] Reply take(std::string_view typed);
   /// What was sure, what was not, and what is still open.
   [[nodiscard]] std::string summary() const;
   /// The work as it is to be kept: the text of the file with all its comments, and the claims
@@ -74,6 +74,7 @@ class Practice {
   [[nodiscard]] std::string offer_end();
   [[nodiscard]] HintLevel next_level();
   [[nodiscard]] std::string hint_text(const Written& about, const Hint& hint);
+  [[nodiscard]] std::string mending_text(const Written& about);
   [[nodiscard]] std::string last_reply(const Written& about) const;
   [[nodiscard]] std::optional<Topic> last_topic(const Written& about) const;
   [[nodiscard]] std::size_t current_case() const;

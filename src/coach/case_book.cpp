@@ -78,7 +78,7 @@ std::vector<std::string> CaseBook::names_by_part() const {
       if (!name.empty()) name += making.how == Joining::parallel ? " || " : " + ";
       name += names.at(operand.index);
     }
-    name = "(" + name + ")";
+    name.insert(0, 1, '(').append(1, ')');
   }
   return names;
 }

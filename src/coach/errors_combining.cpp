@@ -48,7 +48,7 @@ class CombinationErrors {
       : book_(book), how_(how), operands_(operands), suspects_(suspects) {
     for (const PartId operand : operands) {
       const auto own = book.own_resistance(operand);
-      if (own && !own->number.is_zero()) values_.push_back(own->number);
+      if (own && own->number.is_positive()) values_.push_back(own->number);
     }
   }
 
@@ -210,7 +210,7 @@ std::vector<Diagnosis> errors_in(const RewritePlace& place) {
   std::vector<Number> values;
   for (const PartId operand : place.operands) {
     const auto own = place.book.own_resistance(operand);
-    if (!own || own->number.is_zero()) return {};
+    if (!own || !own->number.is_positive()) return {};
     values.push_back(own->number);
   }
   if (values.size() != 3) return {};

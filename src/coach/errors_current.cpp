@@ -12,9 +12,8 @@ class CurrentErrors {
       : around_(around), part_(part), suspects_(suspects) {}
 
   void run() {
-    const ElementKind kind = around_.book().networks.original().kind(part_);
     const bool of_file = around_.book().is_of_file(part_);
-    if (of_file && is_source(kind)) {
+    if (of_file && is_source(around_.book().networks.original().kind(part_))) {
       of_source();
     } else {
       of_resistor();

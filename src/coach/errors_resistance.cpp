@@ -4,6 +4,7 @@
 #include "circuit/set_case.h"
 #include "coach/errors_of_values.h"
 #include "coach/forced_step.h"
+#include "coach/main_port.h"
 #include "solve/answers.h"
 #include "solve/reduce.h"
 
@@ -49,9 +50,8 @@ class ResistanceErrors {
     if (source.exists() && book_.is_of_file(source)) {
       return seen_by(book_.problem(), setting, source);
     }
-    const Network& start = book_.networks.original();
-    const bool port = source.exists() && start.kind(source) == ElementKind::port;
-    return port ? resistors_between(book_.problem(), setting, start.from(source), start.to(source))
+    const auto port = main_port(book_.solved());
+    return port ? resistors_between(book_.problem(), setting, port->first, port->second)
                 : Network(0);
   }
 

@@ -1,8 +1,8 @@
 // The next useful thing to mend or to do, from where a person stands.
 #include <algorithm>
-#include <array>
 
 #include "coach/judged_work.h"
+#include "coach/main_port.h"
 #include "coach/next_value.h"
 #include "solve/reduce.h"
 
@@ -55,11 +55,8 @@ class NextStep {
   [[nodiscard]] bool is_about_one_source() const {
     if (!book_.solved().main.source.exists()) return false;
     if (const auto* between = std::get_if<ResistanceBetween>(question_)) {
-      const Network& start = book_.networks.original();
-      const PartId source = book_.solved().main.source;
-      return start.kind(source) == ElementKind::port &&
-             std::minmax(start.from(source), start.to(source)) ==
-                 std::minmax(between->from, between->to);
+      const auto port = main_port(book_.solved());
+      return port && port->lies_between(between->from, between->to);
     }
     return !std::holds_alternative<TheveninBetween>(*question_) &&
            !std::holds_alternative<ValueOf>(*question_);

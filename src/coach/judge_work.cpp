@@ -143,6 +143,7 @@ class Judging {
     }
     share_out(runs);
     std::vector<const CaseBook*> books;
+    books.reserve(runs.size());
     for (CaseRun& run : runs) {
       run.run(result_.lines);
       books.push_back(&run.book());
@@ -152,6 +153,7 @@ class Judging {
       result_.cases.push_back(standing_in(run.book(), result_.lines, run.is_begun()));
     }
     std::vector<CaseBook> kept;
+    kept.reserve(runs.size());
     for (CaseRun& run : runs) kept.push_back(std::move(run).take_book());
     return {std::move(result_), std::move(kept)};
   }

@@ -6,6 +6,7 @@
 #include <map>
 
 #include "circuit/set_case.h"
+#include "coach/main_port.h"
 
 namespace ohmfold {
 namespace {
@@ -208,10 +209,8 @@ bool asks_for_the_whole(const CaseBook& book, const Question& question) {
   if (!source.exists()) return false;
   if (const auto* seen = std::get_if<ResistanceSeenBy>(&question)) return seen->battery == source;
   const auto* between = std::get_if<ResistanceBetween>(&question);
-  const Network& start = book.networks.original();
-  return between != nullptr && start.kind(source) == ElementKind::port &&
-         std::minmax(start.from(source), start.to(source)) ==
-             std::minmax(between->from, between->to);
+  const auto port = main_port(book.solved());
+  return between != nullptr && port && port->lies_between(between->from, between->to);
 }
 
 Unit unit_of(const Target& target, const Answer& answer, const CaseBook& book) {

@@ -1,7 +1,7 @@
 // Where a person stands in a case.
 #include "coach/standing.h"
 
-#include <algorithm>
+#include "coach/main_port.h"
 
 namespace ohmfold {
 namespace {
@@ -49,11 +49,8 @@ class WhatItGives {
   }
   [[nodiscard]] bool is_whole() const { return line_.claimed == Claimed::whole_resistance; }
   [[nodiscard]] bool main_lies_between(PointId from, PointId to) const {
-    const PartId source = solved_.main.source;
-    if (!source.exists()) return false;
-    const Network& network = solved_.main.start;
-    if (network.kind(source) != ElementKind::port) return false;
-    return std::minmax(network.from(source), network.to(source)) == std::minmax(from, to);
+    const auto port = main_port(solved_);
+    return port && port->lies_between(from, to);
   }
 
   const Judgement& line_;

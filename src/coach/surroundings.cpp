@@ -56,8 +56,8 @@ std::optional<Number> Surroundings::size(Claimed claimed, PartId part) const {
 
 std::optional<Number> Surroundings::resistance(PartId part) const {
   const auto own = book_.own_resistance(part);
-  if (!own) return size(Claimed::value, part);
-  return own->number.is_zero() ? std::nullopt : std::optional(own->number);
+  const std::optional<Number> value = own ? own->number : size(Claimed::value, part);
+  return value && value->is_positive() ? value : std::nullopt;
 }
 
 std::optional<Number> Surroundings::emf() const {

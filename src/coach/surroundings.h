@@ -35,6 +35,7 @@ class Surroundings {
 
   /// The size that the person claims of a quantity or, where they claim none, the true one.
   [[nodiscard]] std::optional<Number> size(Claimed claimed, PartId part) const;
+  /// The same of a resistance; nothing where it is not positive.
   [[nodiscard]] std::optional<Number> resistance(PartId part) const;
   /// The groups that hold the part, the innermost first: of the person's own reduction, else of the
   /// solution's.

@@ -24,7 +24,7 @@ class Suspects {
 
   /// Names the error where its number is the written one and the right one is not. Each error is
   /// named once, for the first place that fits.
-  void try_number(const Number& number, const Diagnosis& error);
+  void try_number(const Number& given, const Diagnosis& error);
   void try_number(const std::optional<Number>& number, const Diagnosis& error) {
     if (number) try_number(*number, error);
   }

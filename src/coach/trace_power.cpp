@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "coach/main_port.h"
 #include "coach/own_routes.h"
 
 namespace ohmfold {
@@ -105,9 +106,8 @@ bool Tracing::is_main_question(const Target& target) const {
   const PartId source = book_.solved().main.source;
   if (!source.exists()) return false;
   if (target.claimed == Claimed::resistance_seen_by) return target.part == source;
-  const bool port = start_.kind(source) == ElementKind::port;
-  const auto ends = std::minmax(start_.from(source), start_.to(source));
-  return port && ends == std::minmax(target.first, target.second);
+  const auto port = main_port(book_.solved());
+  return port && port->lies_between(target.first, target.second);
 }
 
 Found Tracing::by_solution(const Target& target) {

@@ -104,7 +104,7 @@ void Tracing::walk(const Walk& asked, Found& first) {
       const bool along = start_.from(part) == stop.at;
       const bool falls = along != counts_rise(start_.kind(part));
       Reached next{start_.across(part, stop.at), falls ? stop.sum + *one : stop.sum - *one,
-                stop.passed};
+                   stop.passed};
       next.passed.push_back(part);
       open.push_back(std::move(next));
     });
