@@ -27,8 +27,11 @@ bool is_positive_throughout(const WrittenWork& work) {
 TEST(RoundedWorks, AreRightAndRemarkedUponJustWhereAFigureChanges) {
   RandomCircuits random(402);
   for (std::uint64_t round = 0; round < test::rounds(250); ++round) {
-    const RandomWork work = random_work(random, 2 + random.below(7));
+    const bool within = round % 2 == 0;
+    const RandomWork work = random_work(random, 2 + random.below(7), within);
     for (const int figures : {2, 3, 4}) {
+      // Two figures are too few to tell rounding from mistakes behind several unwritten values.
+      if (within && figures == 2) continue;
       if (!is_positive_throughout(write_work(work.book, figures))) continue;
       ASSERT_EQ(fault_in_rounding(work.exercise, work.book, figures), "") << "round " << round;
     }
