@@ -1,6 +1,7 @@
-// What a judgement says as a whole.
+// What a judgement, and a report of many, says as a whole.
 #include <algorithm>
 
+#include "ohmfold/class_report.h"
 #include "ohmfold/coach.h"
 
 namespace ohmfold {
@@ -34,6 +35,10 @@ bool WorkJudgement::all_right() const {
     return line.holds() && line.value != ValueVerdict::on_own &&
            line.step != StepVerdict::right_on_own;
   });
+}
+
+bool ClassReport::all_right() const {
+  return std::ranges::all_of(works, &MarkedWork::all_right);
 }
 
 }  // namespace ohmfold

@@ -117,10 +117,6 @@ MarkedWork unmarked_work(std::string name, std::string why_not) {
   return row;
 }
 
-bool ClassReport::all_right() const {
-  return std::ranges::all_of(works, &MarkedWork::all_right);
-}
-
 ClassReport class_report(const Exercise& exercise, std::vector<MarkedWork> works) {
   ClassReport report;
   report.problem = exercise.problem;
