@@ -271,6 +271,10 @@ Truth CaseBook::resistance_truth(const Target& target) const {
         if (solved().equivalent) return *solved().equivalent;
         return Undetermined::beyond_method;
       case Claimed::resistance_between:
+        // The middle of a star is no point of the circuit in the file.
+        if (std::max(target.first, target.second).index >= problem().points.size()) {
+          return Undetermined::beyond_method;
+        }
         return seen_resistance(reduce(
             resistors_between(problem(), setting(), target.first, target.second), SolveOptions{}));
       default:

@@ -41,7 +41,8 @@ std::vector<Leaves> blocks_of(const Reduction& reduction, std::size_t file_parts
 }
 
 bool contains(const Leaves& whole, const Leaves& part) {
-  return std::includes(whole.begin(), whole.end(), part.begin(), part.end());
+  return part.size() <= whole.size() &&
+         std::includes(whole.begin(), whole.end(), part.begin(), part.end());
 }
 
 Mark mark(bool earned) {
@@ -89,6 +90,7 @@ class CaseMarks {
 
   void add_to(Marks& marks) {
     find_answers();
+    find_blocks();
     for (const Leaves& block : blocks_) add_block(block, marks);
     charge_working();
     for (const Asked& asked : asked_) {
@@ -141,6 +143,13 @@ class CaseMarks {
     return smallest;
   }
 
+  void find_blocks() {
+    block_of_.resize(lines_.size());
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (is_here(lines_[i]) && !lines_[i].leaves.empty()) block_of_[i] = block_of(lines_[i]);
+    }
+  }
+
   void add_block(const Leaves& block, Marks& marks) {
     marks.most_method += 1;
     marks.most_accuracy += 1;
@@ -153,7 +162,7 @@ class CaseMarks {
       const bool whole = line.claimed == Claimed::whole_resistance && line.leaves.empty();
       if (whole && line.holds()) implied = true;
       if (line.leaves.empty() || line.step == StepVerdict::none) continue;
-      if (block_of(line) == &block) {
+      if (block_of_[line.claim] == &block) {
         shown = true;
         method = method && line.method != Mark::lost;
         accuracy = accuracy && line.accuracy != Mark::lost;
@@ -204,6 +213,7 @@ class CaseMarks {
   std::size_t case_index_;
   std::vector<Judgement>& lines_;
   std::vector<Leaves> blocks_;
+  std::vector<const Leaves*> block_of_;  // by line
   std::vector<Asked> asked_;
   std::set<std::size_t> answering_;
   bool any_answer_ = false;

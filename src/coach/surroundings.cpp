@@ -98,6 +98,8 @@ void Surroundings::find_own_groups() {
 // Up along the steps of the solution, current and voltage of each block from those of its parts.
 void Surroundings::find_groups_of_solution() {
   const Reduction& main = book_.solved().main;
+  // A case that contradicts itself, for one, was not reduced.
+  if (main.end.part_count() < main.start.part_count()) return;
   std::vector<std::optional<Group::Member>> members(main.end.part_count());
   for (const PartId part : resistors_) {
     const auto r = resistance(part);

@@ -95,7 +95,9 @@ void Tracing::walk(const Walk& asked, Found& first) {
       if (keep(stop.sum, first)) return;
       continue;
     }
-    if (stop.passed.size() == kMostLoopParts) continue;
+    // The middle of a star is no point of the circuit in the file.
+    const bool of_file = stop.at.index < start_.point_count();
+    if (!of_file || stop.passed.size() == kMostLoopParts) continue;
     start_.for_each_at(stop.at, [&](PartId part) {
       if (is_gap(start_.kind(part)) || start_.kind(part) == ElementKind::port) return;
       if (std::find(stop.passed.begin(), stop.passed.end(), part) != stop.passed.end()) return;

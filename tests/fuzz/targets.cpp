@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "ohmfold/coach.h"
 #include "ohmfold/decimal.h"
 #include "ohmfold/error.h"
 #include "ohmfold/read.h"
@@ -63,9 +64,10 @@ ParsedNumber read_back(const std::string& decimal, const Number& written) {
   return read;
 }
 
-/// Problems whose names invite every meaning of a short form.
-const std::vector<Problem>& problems_of_works() {
-  constexpr std::array<std::string_view, 3> kTexts{
+/// Problems whose names invite every meaning of a short form, and circuits with something to get
+/// wrong: a bridge, what carries nothing, a contradiction, an answer that is no rational.
+const std::vector<Exercise>& exercises_of_works() {
+  constexpr std::array<std::string_view, 6> kTexts{
       "battery E = 18 V from G to T\n"
       "resistor R1 = 4 ohm from T to A\nresistor R2 = 2 ohm from A to G\n"
       "resistor R3 = 6 ohm from T to B\nresistor R4 = 6 ohm from B to G\n"
@@ -73,17 +75,54 @@ const std::vector<Problem>& problems_of_works() {
       "symbol r\nsymbol U\nbattery E = U from G to T\n"
       "resistor R1 = 2 r from T to A\nresistor R2 = r/3 from A to G\n",
       "source J = 2 A from A to AB\nresistor A = 3 ohm from AB to BA\n"
-      "resistor R_AB = 1 ohm from BA to B\nresistor I_A = 2 ohm from B to A\n"};
-  static const std::vector<Problem> kProblems = [&kTexts] {
-    std::vector<Problem> problems;
+      "resistor R_AB = 1 ohm from BA to B\nresistor I_A = 2 ohm from B to A\n",
+      "battery E = 12 V internal 1 ohm from G to T\n"
+      "resistor R1 = 1 ohm from T to A\nresistor R2 = 2 ohm from A to G\n"
+      "resistor R3 = 3 ohm from T to B\nresistor R4 = 4 ohm from B to G\n"
+      "resistor R5 = 5 ohm from A to B\nresistor R6 = 6 ohm from A to C\n"
+      "voltmeter M from C to G\nresistor R7 = 7 ohm from T to D\nwire W from T to D\n"
+      "find thevenin between A and B\nfind resistance seen by E\nfind power in R5\n",
+      "battery E = 6 V from G to T\nwire W from G to T\nresistor R1 = 2 ohm from T to G\n",
+      "battery E = 12 V from G to T\nresistor R1 = 1 ohm from T to A\n"
+      "resistor R2 = unknown from A to G\ngiven power in R2 = 5 W\n"};
+  static const std::vector<Exercise> kExercises = [&kTexts] {
+    std::vector<Exercise> exercises;
     for (const std::string_view text : kTexts) {
-      Outcome<Problem> problem = read_circuit({.name = "circuit", .text = std::string(text)});
+      const Outcome<Problem> problem = read_circuit({.name = "circuit", .text = std::string(text)});
       ensure(problem.value.has_value(), "a problem for works can be read");
-      problems.push_back(std::move(*problem.value));
+      exercises.push_back(prepare(*problem.value));
     }
-    return problems;
+    return exercises;
   }();
-  return kProblems;
+  return kExercises;
+}
+
+bool is_small(const Work& work) {
+  constexpr std::size_t kMostClaims = 60;
+  constexpr std::size_t kMostText = 400;
+  return work.claims.size() <= kMostClaims &&
+         std::ranges::all_of(work.claims,
+                             [](const Claim& claim) { return claim.text.size() <= kMostText; });
+}
+
+void judge_and_show(const Exercise& exercise, const Work& work) {
+  const WorkJudgement judged = judge_work(exercise, work);
+  ensure(judged.lines.size() == work.claims.size(), "each claim is judged");
+  ensure(judged.cases.size() == exercise.trace.cases.size(), "each case has a standing");
+  ensure(judged.marks.earned() <= judged.marks.most(), "no more marks than there are");
+  for (const Judgement& line : judged.lines) {
+    ensure(!judged.all_right() || line.holds(), "all is right where each line holds");
+    ensure(line.holds() || verdict_of(line) == LineVerdict::not_right ||
+               verdict_of(line) == LineVerdict::cannot_tell,
+           "a line that does not hold has a verdict that says so");
+  }
+  const Hint hint = next_hint(exercise, work, judged);
+  for (const HintLevel level : {HintLevel::nudge, HintLevel::point, HintLevel::tell}) {
+    ensure(!render_hint(exercise, work, judged, hint, level).empty(), "a hint has words");
+  }
+  ensure(!render_judgement_text(exercise, work, judged).empty(), "a judgement has text");
+  ensure(nlohmann::json::accept(render_judgement_json(exercise, work, judged)),
+         "a judgement is JSON");
 }
 
 /// Each claim stands in the text where it says, and reads as itself after those before it.
@@ -150,10 +189,13 @@ void pipeline(std::string_view bytes) {
 
 void work(std::string_view bytes) {
   const SourceText source{.name = "work", .text = std::string(bytes)};
-  for (const Problem& problem : problems_of_works()) {
+  for (const Exercise& exercise : exercises_of_works()) {
+    const Problem& problem = *exercise.problem;
     const Outcome<Work> outcome = read_work(source, problem);
     check_findings(outcome, source);
-    if (outcome) check_claims(*outcome.value, source, problem);
+    if (!outcome) continue;
+    check_claims(*outcome.value, source, problem);
+    if (is_small(*outcome.value)) judge_and_show(exercise, *outcome.value);
   }
 }
 
