@@ -5,6 +5,7 @@
 #include <pty.h>
 #include <signal.h>
 #include <sys/wait.h>
+#include <termios.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -45,7 +46,14 @@ Conversation::~Conversation() {
   ::close(terminal_);
 }
 
+bool Conversation::takes_keys() const {
+  termios settings{};
+  return ::tcgetattr(terminal_, &settings) == 0 && (settings.c_lflag & ICANON) == 0;
+}
+
 void Conversation::type(const std::string& keys) {
+  constexpr int kMostTries = 20'000;
+  for (int i = 0; i < kMostTries && !takes_keys(); ++i) ::usleep(1'000);
   if (::write(terminal_, keys.data(), keys.size()) != static_cast<ssize_t>(keys.size())) {
     throw std::runtime_error("nobody reads what is typed");
   }

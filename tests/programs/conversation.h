@@ -17,8 +17,8 @@ class Conversation {
   Conversation(const Conversation&) = delete;
   Conversation& operator=(const Conversation&) = delete;
 
-  /// Types the keys as they are: "\r" ends a line, "\033[A" is the arrow up. A prompt shows a
-  /// moment before the program takes single keys: until then the terminal itself acts on "\004".
+  /// Types the keys as they are: "\r" ends a line, "\033[A" is the arrow up. Waits until the
+  /// program takes single keys: before, the terminal itself would act on some of them.
   void type(const std::string& keys);
 
   /// Waits until `text` is on the screen, behind what earlier calls waited for; false where nothing
@@ -35,6 +35,7 @@ class Conversation {
   [[nodiscard]] int ended();
 
  private:
+  [[nodiscard]] bool takes_keys() const;
   bool receive(int milliseconds);
 
   pid_t child_ = -1;

@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <functional>
 #include <ostream>
 #include <string>
 #include <vector>
@@ -156,7 +157,8 @@ std::string source_ring(std::size_t sources) {
 
 struct Hostile {
   std::string name;
-  std::string input;
+  /// Made when the test runs: each test is a run of this program, which lists all of them.
+  std::function<std::string()> input;
   int code;
   std::vector<std::string> arguments = {"solve", "-"};
 };
@@ -167,85 +169,142 @@ void PrintTo(const Hostile& hostile, std::ostream* out) {
 
 std::vector<Hostile> answered() {
   return {
-      {"ChainAskedForOneCurrent", chain(kMany) + kCurrent, 0},
-      {"ChainAskedForEverything", chain(kMany), 0},
-      {"ChainInPairs", chain(kMany) + kCurrent, 0, {"solve", "-", "--pairs"}},
-      {"LadderAskedForOneCurrent", ladder(kMany / 10) + kCurrent, 0},
-      {"LadderAskedForEverything", ladder(kMany / 10), 0},
-      {"LadderAsJson", ladder(kMany / 10), 0, {"solve", "-", "--as", "json"}},
-      {"BundleAskedForOneCurrent", bundle(10'000) + kCurrent, 0},
-      {"BundleAskedForEverything", bundle(10'000), 0},
-      {"MeshOfTwentyByTwenty", mesh(20) + kCurrent, 0},
-      {"InspectionOfAMesh", mesh(71), 0, {"inspect", "-"}},
-      {"InspectionOfAMeshAsJson", mesh(71), 0, {"inspect", "-", "--as", "json"}},
-      {"InspectionOfACompleteGraph", complete(142, false), 0, {"inspect", "-"}},
-      {"InspectionOfALadder", ladder(kMany / 10), 0, {"inspect", "-"}},
-      {"InspectionOfAChain", chain(kMany), 0, {"inspect", "-"}},
-      {"InspectionOfManyDeadEnds", star(kMany), 0, {"inspect", "-"}},
-      {"MeshByDeltaStar", mesh(10) + kCurrent, 0, {"solve", "-", "--method", "delta-star"}},
-      {"MeshBySymmetry", mesh(12) + kCurrent, 0, {"solve", "-", "--method", "equal-potentials"}},
-      {"CompleteGraphOfEqualParts", complete(60, true) + kCurrent, 0},
-      {"CompleteGraph", complete(40, false) + kCurrent, 0},
-      {"CompleteGraphByDeltaStar",
-       complete(40, false) + kCurrent,
+      {"ChainAskedForOneCurrent", [] { return std::string(chain(kMany) + kCurrent); }, 0},
+      {"ChainAskedForEverything", [] { return std::string(chain(kMany)); }, 0},
+      {"ChainInPairs",
+       [] { return std::string(chain(kMany) + kCurrent); },
+       0,
+       {"solve", "-", "--pairs"}},
+      {"LadderAskedForOneCurrent", [] { return std::string(ladder(kMany / 10) + kCurrent); }, 0},
+      {"LadderAskedForEverything", [] { return std::string(ladder(kMany / 10)); }, 0},
+      {"LadderAsJson",
+       [] { return std::string(ladder(kMany / 10)); },
+       0,
+       {"solve", "-", "--as", "json"}},
+      {"BundleAskedForOneCurrent", [] { return std::string(bundle(10'000) + kCurrent); }, 0},
+      {"BundleAskedForEverything", [] { return std::string(bundle(10'000)); }, 0},
+      {"MeshOfTwentyByTwenty", [] { return std::string(mesh(20) + kCurrent); }, 0},
+      {"InspectionOfAMesh", [] { return std::string(mesh(71)); }, 0, {"inspect", "-"}},
+      {"InspectionOfAMeshAsJson",
+       [] { return std::string(mesh(71)); },
+       0,
+       {"inspect", "-", "--as", "json"}},
+      {"InspectionOfACompleteGraph",
+       [] { return std::string(complete(142, false)); },
+       0,
+       {"inspect", "-"}},
+      {"InspectionOfALadder", [] { return std::string(ladder(kMany / 10)); }, 0, {"inspect", "-"}},
+      {"InspectionOfAChain", [] { return std::string(chain(kMany)); }, 0, {"inspect", "-"}},
+      {"InspectionOfManyDeadEnds", [] { return std::string(star(kMany)); }, 0, {"inspect", "-"}},
+      {"MeshByDeltaStar",
+       [] { return std::string(mesh(10) + kCurrent); },
        0,
        {"solve", "-", "--method", "delta-star"}},
-      {"TenThousandPartsInBridges", bridges(2'000) + kCurrent, 0},
+      {"MeshBySymmetry",
+       [] { return std::string(mesh(12) + kCurrent); },
+       0,
+       {"solve", "-", "--method", "equal-potentials"}},
+      {"CompleteGraphOfEqualParts", [] { return std::string(complete(60, true) + kCurrent); }, 0},
+      {"CompleteGraph", [] { return std::string(complete(40, false) + kCurrent); }, 0},
+      {"CompleteGraphByDeltaStar",
+       [] { return std::string(complete(40, false) + kCurrent); },
+       0,
+       {"solve", "-", "--method", "delta-star"}},
+      {"TenThousandPartsInBridges", [] { return std::string(bridges(2'000) + kCurrent); }, 0},
       {"TenThousandPartsInBridgesOnlyReduced",
-       bridges(2'000) + kCurrent,
+       [] { return std::string(bridges(2'000) + kCurrent); },
        0,
        {"solve", "-", "--method", "series-parallel"}},
-      {"LadderOfOneSymbol", symbolic_ladder(50, true) + kCurrent, 0},
+      {"LadderOfOneSymbol", [] { return std::string(symbolic_ladder(50, true) + kCurrent); }, 0},
       {"UnknownThatCancelsOut",
-       kUnknown + "resistor R = 3 from T to G\ngiven current through R = 2 A\nfind X\n", 0},
-      {"MillionCommentLines", repeated("# nothing\n", 1'000'000) + kSmall, 0},
+       [] {
+         return std::string(kUnknown +
+                            "resistor R = 3 from T to G\ngiven current through R = 2 A\nfind X\n");
+       },
+       0},
+      {"MillionCommentLines",
+       [] { return std::string(repeated("# nothing\n", 1'000'000) + kSmall); }, 0},
       {"LongNumber",
-       "battery E = 6 V from G to T\nresistor R = " + repeated("7", 10'000) + " from T to G\n", 0},
+       [] {
+         return std::string("battery E = 6 V from G to T\nresistor R = " + repeated("7", 10'000) +
+                            " from T to G\n");
+       },
+       0},
       {"LongDecimal",
-       "battery E = 6 V from G to T\nresistor R = 1." + repeated("3", 10'000) + " from T to G\n",
+       [] {
+         return std::string("battery E = 6 V from G to T\nresistor R = 1." + repeated("3", 10'000) +
+                            " from T to G\n");
+       },
        0},
       {"LongName",
-       "battery E = 6 V from G to T\nresistor R" + repeated("x", 10'000) + " = 3 from T to G\n", 0},
-      {"ThousandBatteriesInAChain", battery_chain(1'000), 0},
-      {"ManyBatteriesInAChain", battery_chain(kMany / 2) + "find current through E1\n", 0},
-      {"ManyBatteriesInAChainInPairs", battery_chain(10'000), 0, {"solve", "-", "--pairs"}},
-      {"ThousandBatteriesBesideEachOther", battery_bundle(1'000) + "find current through E1\n", 0},
-      {"ManySourcesOfCurrentInARing", source_ring(10'000) + "find current through R0\n", 0},
-      {"ManyDeadEnds", star(kMany) + kCurrent, 0},
-      {"LongSum", repeated("1 + ", kMany) + "1", 0, {"combine", "-"}},
-      {"LongParallelSum", repeated("1 || ", 10'000) + "1", 0, {"combine", "-"}},
+       [] {
+         return std::string("battery E = 6 V from G to T\nresistor R" + repeated("x", 10'000) +
+                            " = 3 from T to G\n");
+       },
+       0},
+      {"ThousandBatteriesInAChain", [] { return std::string(battery_chain(1'000)); }, 0},
+      {"ManyBatteriesInAChain",
+       [] { return std::string(battery_chain(kMany / 2) + "find current through E1\n"); }, 0},
+      {"ManyBatteriesInAChainInPairs",
+       [] { return std::string(battery_chain(10'000)); },
+       0,
+       {"solve", "-", "--pairs"}},
+      {"ThousandBatteriesBesideEachOther",
+       [] { return std::string(battery_bundle(1'000) + "find current through E1\n"); }, 0},
+      {"ManySourcesOfCurrentInARing",
+       [] { return std::string(source_ring(10'000) + "find current through R0\n"); }, 0},
+      {"ManyDeadEnds", [] { return std::string(star(kMany) + kCurrent); }, 0},
+      {"LongSum", [] { return std::string(repeated("1 + ", kMany) + "1"); }, 0, {"combine", "-"}},
+      {"LongParallelSum",
+       [] { return std::string(repeated("1 || ", 10'000) + "1"); },
+       0,
+       {"combine", "-"}},
   };
 }
 
 std::vector<Hostile> refused() {
   return {
-      {"CurrentWithoutAWay", "source J = 1 A from G to T\nresistor R = 1 from T to A\n", 3},
-      {"ManyCurrentsThatDisagree", source_ring(10'000) + "source X = 1 A from p1 to p5\n", 3},
-      {"LongLadderOfOneSymbol", symbolic_ladder(3'000, true) + kCurrent, 3},
-      {"ThousandSymbols", symbolic_ladder(1'000, false) + kCurrent, 3},
-      {"PowerOfASymbol", "symbol r\nresistor R = r^1000000 from T to G\n", 3},
-      {"UnknownThatNoValueFits", kUnknown + "given voltage across X = 1e1000 V\nfind X\n", 3},
-      {"Empty", "", 3},
-      {"OnlyComments", "# nothing here\n", 3},
-      {"MillionWrongLines", repeated("rubbish\n", 1'000'000), 3},
-      {"OneLineOfTenMillion", repeated("x", 10'000'000), 3},
-      {"NulBytes", kSmall + std::string(1000, '\0'), 3},
-      {"InvalidUtf8", kSmall + "title \"\xff\xfe\xc0\x80\"\n", 3},
-      {"HalfOfASign", kSmall + "title \"\xe2\x84", 3},
-      {"EndlessNumber", "resistor R = " + repeated("7", 1'000'000) + " from T to G\n", 3},
-      {"EndlessExponent", "resistor R = 1e999999999999 from T to G\n", 3},
-      {"DivisionByZero", "battery E = 6 V from G to T\nresistor R = 1/0 from T to G\n", 3},
-      {"SameNameTwice", kSmall + "resistor R = 4 from T to G\n", 3},
-      {"ManyOfTheSameName", repeated("resistor R = 4 from T to G\n", kMany), 3},
-      {"UnknownPoint", kSmall + "find potential at Q\n", 3},
-      {"UnknownPart", kSmall + "find current through R99\n", 3},
-      {"ManyUnknownParts", chain(10'000) + repeated("find current through Rx\n", 10'000), 3},
-      {"OpenText", kSmall + "title \"" + repeated("x", 100'000), 3},
-      {"ShortCircuit", "battery E = 6 V from G to T\nwire from T to G\n", 3},
-      {"OpenBrackets", repeated("(", kMany), 3, {"combine", "-"}},
-      {"NoExpression", "", 3, {"combine", "-"}},
-      {"ManyOperators", repeated("+", kMany), 3, {"combine", "-"}},
-      {"ZeroInParallel", "4 || 1/0", 3, {"combine", "-"}},
+      {"CurrentWithoutAWay",
+       [] { return std::string("source J = 1 A from G to T\nresistor R = 1 from T to A\n"); }, 3},
+      {"ManyCurrentsThatDisagree",
+       [] { return std::string(source_ring(10'000) + "source X = 1 A from p1 to p5\n"); }, 3},
+      {"LongLadderOfOneSymbol", [] { return std::string(symbolic_ladder(3'000, true) + kCurrent); },
+       3},
+      {"ThousandSymbols", [] { return std::string(symbolic_ladder(1'000, false) + kCurrent); }, 3},
+      {"PowerOfASymbol",
+       [] { return std::string("symbol r\nresistor R = r^1000000 from T to G\n"); }, 3},
+      {"UnknownThatNoValueFits",
+       [] { return std::string(kUnknown + "given voltage across X = 1e1000 V\nfind X\n"); }, 3},
+      {"Empty", [] { return std::string(""); }, 3},
+      {"OnlyComments", [] { return std::string("# nothing here\n"); }, 3},
+      {"MillionWrongLines", [] { return std::string(repeated("rubbish\n", 1'000'000)); }, 3},
+      {"OneLineOfTenMillion", [] { return std::string(repeated("x", 10'000'000)); }, 3},
+      {"NulBytes", [] { return std::string(kSmall + std::string(1000, '\0')); }, 3},
+      {"InvalidUtf8", [] { return std::string(kSmall + "title \"\xff\xfe\xc0\x80\"\n"); }, 3},
+      {"HalfOfASign", [] { return std::string(kSmall + "title \"\xe2\x84"); }, 3},
+      {"EndlessNumber",
+       [] { return std::string("resistor R = " + repeated("7", 1'000'000) + " from T to G\n"); },
+       3},
+      {"EndlessExponent", [] { return std::string("resistor R = 1e999999999999 from T to G\n"); },
+       3},
+      {"DivisionByZero",
+       [] { return std::string("battery E = 6 V from G to T\nresistor R = 1/0 from T to G\n"); },
+       3},
+      {"SameNameTwice", [] { return std::string(kSmall + "resistor R = 4 from T to G\n"); }, 3},
+      {"ManyOfTheSameName",
+       [] { return std::string(repeated("resistor R = 4 from T to G\n", kMany)); }, 3},
+      {"UnknownPoint", [] { return std::string(kSmall + "find potential at Q\n"); }, 3},
+      {"UnknownPart", [] { return std::string(kSmall + "find current through R99\n"); }, 3},
+      {"ManyUnknownParts",
+       [] { return std::string(chain(10'000) + repeated("find current through Rx\n", 10'000)); },
+       3},
+      {"OpenText", [] { return std::string(kSmall + "title \"" + repeated("x", 100'000)); }, 3},
+      {"ShortCircuit",
+       [] { return std::string("battery E = 6 V from G to T\nwire from T to G\n"); }, 3},
+      {"OpenBrackets", [] { return std::string(repeated("(", kMany)); }, 3, {"combine", "-"}},
+      {"NoExpression", [] { return std::string(""); }, 3, {"combine", "-"}},
+      {"ManyOperators", [] { return std::string(repeated("+", kMany)); }, 3, {"combine", "-"}},
+      {"ZeroInParallel", [] { return std::string("4 || 1/0"); }, 3, {"combine", "-"}},
   };
 }
 
@@ -255,7 +314,7 @@ class Refused : public ::testing::TestWithParam<Hostile> {};
 TEST_P(Answered, EndsInAnAnswer) {
   Launch run;
   run.arguments = GetParam().arguments;
-  run.input = GetParam().input;
+  run.input = GetParam().input();
   const Ending ending = run_program(run);
   EXPECT_EQ(ending.signal, 0);
   EXPECT_EQ(ending.code, GetParam().code) << ending.err.substr(0, 1000);
@@ -265,7 +324,7 @@ TEST_P(Answered, EndsInAnAnswer) {
 TEST_P(Refused, EndsInAClearError) {
   Launch run;
   run.arguments = GetParam().arguments;
-  run.input = GetParam().input;
+  run.input = GetParam().input();
   const Ending ending = run_program(run);
   EXPECT_EQ(ending.signal, 0);
   EXPECT_EQ(ending.code, GetParam().code);
