@@ -153,15 +153,13 @@ struct DriveAgainst {
 };  ///< two batteries of one chain drive the current opposite ways
 // clang-format on
 
-using Fact =
-    std::variant<IsOpenSwitch, IsVoltmeter, IsTakenOut, IsWire, IsClosedSwitch, IsAmmeter,
-                 IsShorted, BothEndsOn, HangsFrom, IsOnlyLink, JoinedToNothing, MeetOnlyAt,
-                 JoinSameTwoPoints, TooFewParts, AlsoMeets, SourceBetween, ShareNoPoint, EndsDiffer,
-                 NotAResistor, IsNotAGap, IsNotAWire, EndsApart, LiesOnALoop, ChainCloses,
-                 FormDelta, AllMeetAt, Balanced, Symmetric, InTheMiddle, Moves, SamePotential,
-                 WrongNumber, FormNoDelta, EndTogether, PotentialsDiffer, NotOneSource, NotFed,
-                 TooLargeToTell, NotABattery, IsSwitchedOff, DriveAlike, DriveAgainst,
-                 CarryOneCurrent>;
+using Fact = std::variant<
+    IsOpenSwitch, IsVoltmeter, IsTakenOut, IsWire, IsClosedSwitch, IsAmmeter, IsShorted, BothEndsOn,
+    HangsFrom, IsOnlyLink, JoinedToNothing, MeetOnlyAt, JoinSameTwoPoints, TooFewParts, AlsoMeets,
+    SourceBetween, ShareNoPoint, EndsDiffer, NotAResistor, IsNotAGap, IsNotAWire, EndsApart,
+    LiesOnALoop, ChainCloses, FormDelta, AllMeetAt, Balanced, Symmetric, InTheMiddle, Moves,
+    SamePotential, WrongNumber, FormNoDelta, EndTogether, PotentialsDiffer, NotOneSource, NotFed,
+    TooLargeToTell, NotABattery, IsSwitchedOff, DriveAlike, DriveAgainst, CarryOneCurrent>;
 
 /// The laws by which a value is found. The first group leads back from a step to the parts it took;
 /// the second starts the way back or fills in what belongs to no step.

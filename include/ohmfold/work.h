@@ -66,6 +66,9 @@ enum class Claimed : std::uint8_t {
   whole_resistance     ///< "equivalent resistance": of the whole network on its one source
 };
 
+/// The unit of what is claimed; of the value of a part, that of a resistor.
+[[nodiscard]] Unit unit_of(Claimed claimed);
+
 struct ValueClaim {
   Claimed claimed{};
   WrittenName first, second;

@@ -10,26 +10,9 @@ namespace ohmfold {
 namespace {
 
 Unit unit_of(const Target& target, const CaseBook& book) {
-  switch (target.claimed) {
-    case Claimed::current:
-      return Unit::ampere;
-    case Claimed::voltage:
-    case Claimed::voltage_between:
-    case Claimed::potential:
-      return Unit::volt;
-    case Claimed::power:
-      return Unit::watt;
-    case Claimed::value:
-      if (book.is_of_file(target.part)) {
-        return unit_of_value(book.problem().part(target.part).kind);
-      }
-      return Unit::ohm;
-    case Claimed::resistance_between:
-    case Claimed::resistance_seen_by:
-    case Claimed::whole_resistance:
-      break;
-  }
-  return Unit::ohm;
+  const bool given = target.claimed == Claimed::value && book.is_of_file(target.part);
+  return given ? unit_of_value(book.problem().part(target.part).kind)
+               : ohmfold::unit_of(target.claimed);
 }
 
 Hindrance hindrance_of(Undetermined why, Claimed claimed) {

@@ -214,20 +214,8 @@ bool asks_for_the_whole(const CaseBook& book, const Question& question) {
 }
 
 Unit unit_of(const Target& target, const Answer& answer, const CaseBook& book) {
-  switch (target.claimed) {
-    case Claimed::current:
-      return Unit::ampere;
-    case Claimed::voltage:
-    case Claimed::voltage_between:
-    case Claimed::potential:
-      return Unit::volt;
-    case Claimed::power:
-      return Unit::watt;
-    case Claimed::value:
-      return unit_of(answer.question, book.problem());
-    default:
-      return Unit::ohm;
-  }
+  return target.claimed == Claimed::value ? unit_of(answer.question, book.problem())
+                                          : ohmfold::unit_of(target.claimed);
 }
 
 }  // namespace

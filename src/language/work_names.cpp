@@ -120,25 +120,8 @@ std::string in_words(const ShortMeaning& meaning) {
 }
 
 Unit plain_unit(Claimed claimed, std::string_view name, const WorkNames& names) {
-  switch (claimed) {
-    case Claimed::current:
-      return Unit::ampere;
-    case Claimed::voltage:
-    case Claimed::voltage_between:
-    case Claimed::potential:
-      return Unit::volt;
-    case Claimed::power:
-      return Unit::watt;
-    case Claimed::value: {
-      const Part* part = names.problem_part(name);
-      return part == nullptr ? Unit::ohm : unit_of_value(part->kind);
-    }
-    case Claimed::resistance_between:
-    case Claimed::resistance_seen_by:
-    case Claimed::whole_resistance:
-      break;
-  }
-  return Unit::ohm;
+  const Part* part = claimed == Claimed::value ? names.problem_part(name) : nullptr;
+  return part == nullptr ? unit_of(claimed) : unit_of_value(part->kind);
 }
 
 WrittenName written_name(const Token& token) {
