@@ -14,7 +14,6 @@
 namespace ohmfold {
 namespace {
 
-using support::Notebook;
 using support::RandomCircuits;
 using support::RandomWork;
 using support::WrittenWork;
