@@ -160,6 +160,7 @@ bool Networks::make_in_truth(const StepTest& test, const Place& place,
   for (std::size_t f = 0; f < families_.size(); ++f) {
     if (!left[f].empty()) families_[f] = std::move(left[f]);
   }
+  made_.emplace(result.makes, *result.value);
   return true;
 }
 
@@ -320,6 +321,9 @@ const Network& Networks::own() const {
 }
 
 std::optional<Number> Networks::resistance(PartId part) const {
+  // Lowest terms of a long value are what costs most.
+  const auto made = made_.find(part);
+  if (made != made_.end()) return made->second;
   for (const Family& family : families_) {
     for (const Network& network : family) {
       if (part.index >= network.part_count()) continue;

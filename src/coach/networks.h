@@ -1,6 +1,7 @@
 // The networks of one case that a person's steps change: those that are true, and their own.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -87,6 +88,7 @@ class Networks {
   std::vector<Family> families_;  // true ones; the main question's first
   std::vector<Network> own_;      // where it has diverged
   bool diverged_ = false;
+  std::map<PartId, Number> made_;  // by the first part that a right step made: its resistance
   std::vector<std::vector<Fact>> left_out_;  // by PartId of the file
 };
 

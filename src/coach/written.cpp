@@ -28,7 +28,7 @@ Number unit_of_last_digit(const WrittenValue& written) {
 }  // namespace
 
 bool agrees(const WrittenValue& written, const Number& exact) {
-  if (written.digits.empty() || exact.is_symbolic()) return written.number == exact;
+  if (is_fraction(written) || exact.is_symbolic()) return written.number == exact;
   return agrees(written.digits, exact, written.power);
 }
 

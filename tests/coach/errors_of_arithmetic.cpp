@@ -1,4 +1,6 @@
 // Works with a slip in one combination, by the formula of each known error.
+#include <array>
+
 #include "coach/error_scene.h"
 
 namespace ohmfold::test {

@@ -73,7 +73,7 @@ std::optional<ErrorWork> make_dead_end_counted(bool beside, RandomCircuits& rand
   const auto whole = whole_of(problem);
   const PointId from = any_point(problem, random);
   const PointId end{static_cast<std::uint32_t>(problem.points.size())};
-  problem.points.push_back("Loose");
+  problem.points.emplace_back("Loose");
   Part part = ideal(PartKind::resistor, "D", from, end);
   part.value = random.resistance();
   problem.parts.push_back(part);
@@ -105,7 +105,7 @@ std::optional<ErrorWork> make_meter(bool ammeter, RandomCircuits& random) {
   const std::size_t at = any_resistor(problem, random);
   if (ammeter) {
     const PointId middle{static_cast<std::uint32_t>(problem.points.size())};
-    problem.points.push_back("Meter");
+    problem.points.emplace_back("Meter");
     problem.parts.push_back(ideal(PartKind::ammeter, "M", problem.parts[at].from, middle));
     problem.parts[at].from = middle;
   } else {

@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <chrono>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -118,14 +119,13 @@ TEST(HostileWorks, OfWrongStepsAloneAreFollowedAsFarAsTheyGo) {
 }
 
 TEST(HostileWorks, OfThousandsOfLinesAreJudgedInSeconds) {
-  std::string wrong_values, wrong_steps, repeated;
+  std::ostringstream wrong_values, wrong_steps, repeated;
   for (int i = 0; i < 3000; ++i) {
-    const std::string number = std::to_string(i);
-    wrong_values += "current through R2 = " + number + "/7919 A\n";
-    wrong_steps += "W" + number + " = R1 || R" + std::to_string(2 + i % 3) + "\n";
-    repeated += "N" + number + " = R3 + R4 = 18 ohm\n";
+    wrong_values << "current through R2 = " << i << "/7919 A\n";
+    wrong_steps << "W" << i << " = R1 || R" << 2 + i % 3 << "\n";
+    repeated << "N" << i << " = R3 + R4 = 18 ohm\n";
   }
-  for (const std::string& text : {wrong_values, wrong_steps, repeated}) {
+  for (const std::string& text : {wrong_values.str(), wrong_steps.str(), repeated.str()}) {
     const auto begin = std::chrono::steady_clock::now();
     const test::JudgedText found = all_of(two_loops(), text);
     const auto took = std::chrono::steady_clock::now() - begin;

@@ -31,6 +31,7 @@ struct Sample {
       : problem(test::problem_of(text)), trace(solve(problem)), networks(trace.cases.front()) {}
   StepResult combine(Joining how, const std::vector<std::string>& names) {
     std::vector<PartId> parts;
+    parts.reserve(names.size());
     for (const std::string& name : names) parts.push_back(test::part(problem, name));
     return networks.combine(how, parts);
   }

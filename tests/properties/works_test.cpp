@@ -14,7 +14,6 @@
 namespace ohmfold {
 namespace {
 
-using support::Notebook;
 using support::RandomCircuits;
 using support::RandomWork;
 using support::WrittenWork;
@@ -130,14 +129,33 @@ std::optional<Corrupted> with_changed_line(const RandomWork& work, RandomCircuit
   }
 }
 
-// Series for parallel or the reverse with its value, or a part used a second time.
+// One operand exchanged for another part that does not belong there.
+bool exchange_operand(const RandomWork& work, std::size_t index, support::Made& made,
+                      RandomCircuits& random) {
+  const Problem& problem = *work.exercise.problem;
+  support::Standing standing{support::network_of(problem), {}};
+  for (const Part& part : problem.parts) standing.names.push_back(part.name);
+  for (std::size_t i = 0; i < index; ++i) standing.combine(work.made[i]);
+  const std::string other = standing.names[1 + random.below(standing.names.size() - 1)];
+  if (other.empty() || std::count(made.operands.begin(), made.operands.end(), other) > 0) {
+    return false;
+  }
+  made.operands.back() = other;
+  return !standing.may_combine(made.how, made.operands);
+}
+
+// Series for parallel or the reverse with its value, another operand, or a part used twice.
 std::optional<Corrupted> with_wrong_step(const RandomWork& work, RandomCircuits& random) {
   if (work.made.empty()) return std::nullopt;
   const std::size_t index = random.below(work.made.size());
   RandomWork changed = work;
   support::Made& made = changed.made[index];
   std::string kind = "law";
-  if (random.below(2) == 0) {
+  const std::size_t way = random.below(3);
+  if (way == 0) {
+    if (!exchange_operand(work, index, made, random)) return std::nullopt;
+    kind = "operand";
+  } else if (way == 1) {
     made.how = made.how == Joining::series ? Joining::parallel : Joining::series;
   } else {
     // A part of a combination before this one, used up there.
@@ -201,16 +219,19 @@ TEST(RandomWorks, AWrongSignUnitOrPrefixIsBlamed) {
 
 TEST(RandomWorks, AWrongStepIsBlamed) {
   RandomCircuits random(406);
+  std::map<std::string, int> kinds;
   for (std::uint64_t round = 0; round < test::rounds(2000); ++round) {
     const RandomWork work = random_work(random, 3 + random.below(6), false);
     const auto wrong = with_wrong_step(work, random);
     if (!wrong) continue;
+    ++kinds[wrong->kind];
     const test::JudgedText found = test::judged(work.exercise, wrong->text);
     ASSERT_FALSE(found.result.all_right()) << wrong->text;
     ASSERT_EQ(found.first_that_fails(), wrong->line) << wrong->kind << "\n"
                                                      << wrong->text << found.told(wrong->line);
     ASSERT_EQ(found.result.lines[wrong->line].step, StepVerdict::refused) << wrong->text;
   }
+  for (const char* kind : {"law", "operand", "used twice"}) EXPECT_GT(kinds[kind], 100) << kind;
 }
 
 }  // namespace

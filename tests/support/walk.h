@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <array>
 #include <string>
 #include <utility>
 #include <vector>
@@ -122,6 +123,50 @@ class Walk {
   std::vector<std::string> names_;
   std::vector<Made> made_;
   std::size_t count_ = 0;
+};
+
+/// A network as right steps have left it, with names by PartId; those of parts that are gone are
+/// empty.
+struct Standing {
+  Network network;
+  std::vector<std::string> names;
+
+  [[nodiscard]] PartId part(const std::string& name) const {
+    const auto found = std::find(names.begin(), names.end(), name);
+    return PartId{static_cast<std::uint32_t>(found - names.begin())};
+  }
+  /// May these be combined? Found without the rules.
+  [[nodiscard]] bool may_combine(Joining how, const std::vector<std::string>& operands) const {
+    const PartId first = part(operands.front());
+    return std::all_of(operands.begin() + 1, operands.end(), [&](const std::string& name) {
+      const PartId other = part(name);
+      if (how == Joining::series) return carry_one_current(network, first, other);
+      return std::minmax(network.from(first), network.to(first)) ==
+             std::minmax(network.from(other), network.to(other));
+    });
+  }
+  /// Requires that they may be combined: the first gets the value, of the others in series wires
+  /// are left, in parallel nothing.
+  void combine(const Made& made) {
+    Edit edit;
+    edit.merging = Merging::by_twos;
+    Ratio value = network.resistance(part(made.operands.front()));
+    for (const std::string& name : made.operands) {
+      edit.removes.push_back(part(name));
+      if (name == made.operands.front()) continue;
+      const Ratio& other = network.resistance(part(name));
+      const bool series = made.how == Joining::series;
+      value = series ? Ratio::series(value, other) : Ratio::parallel(value, other);
+      if (series)
+        edit.merges.insert(edit.merges.end(), {network.from(part(name)), network.to(part(name))});
+    }
+    const PartId first = part(made.operands.front());
+    edit.adds.push_back({network.from(first), network.to(first), value});
+    const PartId makes = network.commit(edit);
+    for (const PartId gone : edit.removes) names[gone.index].clear();
+    names.resize(network.part_count());
+    names[makes.index] = made.name;
+  }
 };
 
 /// The steps of series and parallel that the engine took.
