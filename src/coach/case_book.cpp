@@ -199,8 +199,9 @@ Truth CaseBook::truth(const Target& target) const {
     return trace.branches[target.part.index].*member;
   };
   const auto at = [&](PointId point) -> Truth {
-    if (point.index >= trace.nodes.size()) return Undetermined::too_long;
-    return trace.nodes[point.index].potential;
+    if (point.index < trace.nodes.size()) return trace.nodes[point.index].potential;
+    const auto middle = potential(point);
+    return middle ? Truth(Quantity(*middle, Unit::volt)) : Truth(Undetermined::beyond_method);
   };
   switch (target.claimed) {
     case Claimed::current:

@@ -104,7 +104,12 @@ class CaseBook {
   void set_claimed(const Target& target, OwnValue value);
   [[nodiscard]] const std::map<Target, OwnValue>& all_claimed() const { return claimed_; }
 
-  void set_quality(std::size_t claim, Quality quality) { quality_[claim] = quality; }
+  void set_quality(std::size_t claim, Quality quality) {
+    quality_[claim] = quality;
+    has_wrong_ = has_wrong_ || !quality.is_right;
+  }
+  /// Has some claim a wrong value?
+  [[nodiscard]] bool has_wrong_values() const { return has_wrong_; }
   /// Of a claim that gives no value: exact.
   [[nodiscard]] Quality quality(std::size_t claim) const;
   /// Counts the searches for what a wrong number comes from that need solutions of networks; false
@@ -131,6 +136,7 @@ class CaseBook {
   std::map<std::size_t, Quality> quality_;
   mutable std::map<Target, Truth> resistances_;  // found once
   mutable int searches_ = 0;
+  bool has_wrong_ = false;
   bool points_moved_ = false;
 };
 

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 
-#include "coach/value_judge.h"
 #include "language/nearest.h"
 
 namespace ohmfold {
@@ -92,6 +91,19 @@ void ClaimJudge::state(const WrittenValue& written, Unit unit, const Truth& trut
   line_.stated = Quantity(written.number, unit);
   if (truth.value) line_.right = truth.value;
   judge_unit(written, unit);
+}
+
+// What there is to say of a value that is not wrong: digits cut off, or right without following.
+void ClaimJudge::note_slips(const WrittenValue& written,
+                            const std::function<std::vector<Route>()>& routes) {
+  if (line_.value == ValueVerdict::cut_off) {
+    line_.errors.push_back({KnownError::cut_off, {}, {}, {}});
+  }
+  const bool right = line_.value == ValueVerdict::exact || line_.value == ValueVerdict::rounded;
+  if (!right || !book_.has_wrong_values()) return;
+  line_.caused_by = wrong_claims_passed(book_, written, routes());
+  if (line_.caused_by.empty()) return;
+  line_.errors.push_back({KnownError::wrong_working_hit, {}, {}, {}});
 }
 
 OwnValue ClaimJudge::own_of(const WrittenValue& written) const {

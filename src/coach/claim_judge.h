@@ -1,10 +1,12 @@
 // One claim after the other against the book of its case.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
 #include "coach/case_book.h"
+#include "coach/value_judge.h"
 #include "ohmfold/coach.h"
 
 namespace ohmfold {
@@ -54,6 +56,7 @@ class ClaimJudge {
   void judge_unit(const WrittenValue& written, Unit expected);
   void judge_figures(const WrittenValue& written, const std::optional<Number>& right);
   void state(const WrittenValue& written, Unit unit, const Truth& truth);
+  void note_slips(const WrittenValue& written, const std::function<std::vector<Route>()>& routes);
   void keep(const Target& target, const WrittenValue& written);
   [[nodiscard]] OwnValue own_of(const WrittenValue& written) const;
   void state_zero(const Target& target, Unit unit);

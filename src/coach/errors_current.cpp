@@ -23,6 +23,7 @@ class CurrentErrors {
     }
     of_other_cases();
     if (of_file) at_ends();
+    if (suspects_.empty()) used_up();
   }
 
  private:
@@ -43,6 +44,7 @@ class CurrentErrors {
     if (!all.is_zero()) {
       suspects_.try_number(*emf / all, about(KnownError::source_over_all, around_.resistors()));
     }
+    without_brackets(*emf);
     const auto whole = around_.size(Claimed::whole_resistance, PartId{});
     const Number internal = around_.internal().value_or(Number(0));
     if (whole && !whole->is_zero()) {
@@ -59,6 +61,25 @@ class CurrentErrors {
     });
     try_resistance_errors(around_.book(), {Claimed::whole_resistance, {}, {}, {}}, suspects_);
     suspects_.go_through({});
+  }
+
+  // E / R1 + R2 typed without brackets, where these two are all that is left.
+  void without_brackets(const Number& emf) {
+    const Network& own = around_.book().networks.own();
+    std::vector<PartId> left;
+    for (std::uint32_t i = 0; i < own.part_count() && left.size() < 3; ++i) {
+      const PartId part{i};
+      if (own.is_alive(part) && own.kind(part) == ElementKind::resistor) left.push_back(part);
+    }
+    const Making* making = left.size() == 1 ? around_.book().making(left.front()) : nullptr;
+    if (making != nullptr && making->how == Joining::series) left = making->operands;
+    if (left.size() != 2) return;
+    const auto a = around_.resistance(left[0]);
+    const auto b = around_.resistance(left[1]);
+    if (!a || !b) return;
+    const Diagnosis error{KnownError::brackets_missing, left, {}, {}};
+    suspects_.try_number(emf / *a + *b, error);
+    suspects_.try_number(emf / *b + *a, error);
   }
 
   void of_resistor() {
@@ -137,6 +158,24 @@ class CurrentErrors {
     suspects_.try_number(current / parts, about(KnownError::split_by_parts, others));
     const int inside = static_cast<int>(group.own().leaves.size());
     suspects_.try_number(current * inside / parts, about(KnownError::split_by_parts, others));
+  }
+
+  // Less than what is claimed, rightly, of a part in series with it: by how much is open.
+  void used_up() {
+    const Number written = abs(suspects_.written().number);
+    for (const Group& group : around_.groups()) {
+      if (group.how != Joining::series || !group.is_part_itself) continue;
+      for (const Group::Member& member : group.members) {
+        if (!member.part.exists() || member.part == part_) continue;
+        const OwnValue* own = around_.book().claimed({Claimed::current, member.part, {}, {}});
+        if (own == nullptr || written >= abs(own->number)) continue;
+        const bool right = around_.book().quality(own->claims.front()).is_right;
+        if (right) {
+          suspects_.try_number(suspects_.written().number,
+                               about(KnownError::current_used_up, {member.part}));
+        }
+      }
+    }
   }
 
   // The current of another case, as if the source gave the same in all.

@@ -185,9 +185,8 @@ void ClaimJudge::judge_combined_value(const CombineClaim& claim,
   std::optional<Number> right;
   if (truth.value) right = truth.value->number;
   const auto own = combined_route(book_, how, operands);
-  const ValueFinding found =
-      judge_value(book_, {written, right, false,
-                          [&] { return own ? std::vector<Route>{*own} : std::vector<Route>{}; }});
+  const auto routes = [&] { return own ? std::vector<Route>{*own} : std::vector<Route>{}; };
+  const ValueFinding found = judge_value(book_, {written, right, false, routes});
   line_.value = found.verdict;
   line_.caused_by = found.caused_by;
   if (found.own) line_.own = Quantity(*found.own, Unit::ohm);
@@ -198,6 +197,7 @@ void ClaimJudge::judge_combined_value(const CombineClaim& claim,
       line_.errors.push_back(std::move(error));
     }
   }
+  note_slips(written, routes);
   const Target target{Claimed::value, made, {}, {}};
   keep(target, written);
   book_.set_own_resistance(made, *book_.claimed(target));

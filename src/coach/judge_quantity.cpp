@@ -102,8 +102,8 @@ void ClaimJudge::judge_target(const Target& target, const WrittenValue& written)
   const bool any_sign = !book_.has_direction(target);
   std::optional<Number> right;
   if (truth.value) right = truth.value->number;
-  const ValueFinding found =
-      judge_value(book_, {written, right, any_sign, [&] { return own_routes(book_, target); }});
+  const auto routes = [&] { return own_routes(book_, target); };
+  const ValueFinding found = judge_value(book_, {written, right, any_sign, routes});
   line_.value = found.verdict;
   line_.caused_by = found.caused_by;
   if (found.own) line_.own = Quantity(*found.own, unit);
@@ -115,6 +115,7 @@ void ClaimJudge::judge_target(const Target& target, const WrittenValue& written)
   if (found.verdict == ValueVerdict::wrong) {
     line_.errors = errors_in(TargetPlace{book_, target, written, right});
   }
+  note_slips(written, routes);
   keep(target, written);
   if (target.claimed == Claimed::value) book_.set_own_resistance(target.part, own_of(written));
 }

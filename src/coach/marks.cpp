@@ -67,7 +67,11 @@ void mark_line(Judgement& line, const JudgeOptions& options) {
                            : keeps_method(line));
   }
   if (line.value == ValueVerdict::none) return;
+  const bool by_slips = std::any_of(
+      line.errors.begin(), line.errors.end(),
+      [](const Diagnosis& error) { return error.error == KnownError::wrong_working_hit; });
   const bool right = line.value != ValueVerdict::wrong && line.value != ValueVerdict::cannot_tell &&
+                     !by_slips &&
                      !(options.strict_rounding && line.value == ValueVerdict::rounded_early);
   line.accuracy = mark(right && line.method == Mark::earned);
 }

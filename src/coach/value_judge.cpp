@@ -2,6 +2,7 @@
 #include "coach/value_judge.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace ohmfold {
@@ -116,6 +117,20 @@ class ValueJudge {
 
 ValueFinding judge_value(const CaseBook& book, const ValueQuestion& question) {
   return ValueJudge(book, question).run();
+}
+
+std::vector<std::size_t> wrong_claims_passed(const CaseBook& book, const WrittenValue& written,
+                                             const std::vector<Route>& routes) {
+  std::vector<std::size_t> wrong;
+  for (const Route& route : routes) {
+    std::vector<std::size_t> here;
+    std::copy_if(route.claims.begin(), route.claims.end(), std::back_inserter(here),
+                 [&](std::size_t claim) { return !book.quality(claim).is_right; });
+    const bool leads = agrees(written, route.value) || agrees(negated(written), route.value);
+    if (here.empty() || leads) return {};
+    if (wrong.empty()) wrong = std::move(here);
+  }
+  return wrong;
 }
 
 Quality quality_of(ValueVerdict verdict) {

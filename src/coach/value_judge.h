@@ -37,6 +37,13 @@ struct ValueFinding {
 /// has two figures or more and the result is narrower than a twentieth of itself.
 [[nodiscard]] ValueFinding judge_value(const CaseBook& book, const ValueQuestion& question);
 
+/// Where a right value does not follow from the person's own numbers, since one of these is wrong:
+/// the wrong claims that its way leads through. Empty where some way from right numbers leads to
+/// it, or the wrong ones give it, too.
+[[nodiscard]] std::vector<std::size_t> wrong_claims_passed(const CaseBook& book,
+                                                           const WrittenValue& written,
+                                                           const std::vector<Route>& routes);
+
 /// How far others can rely on a value with this verdict.
 [[nodiscard]] Quality quality_of(ValueVerdict verdict);
 

@@ -1,5 +1,6 @@
 // Works with a wrong current or power, by the formula of each known error.
 #include "coach/error_scene.h"
+#include "ohmfold/decimal.h"
 
 namespace ohmfold::test {
 namespace {
@@ -168,6 +169,57 @@ std::optional<ErrorWork> make_current_sum_wrong(RandomCircuits& random) {
                     "I_R1 = " + exactly_written(wrong) + " A\n");
 }
 
+// Two resistors in series on a battery, the lines that a row is about, and their numbers.
+struct TwoInSeries {
+  Number emf, r1, r2;
+
+  explicit TwoInSeries(RandomCircuits& random)
+      : emf(static_cast<int>(5 + random.below(40))),
+        r1(random.resistance()),
+        r2(random.resistance()) {}
+
+  [[nodiscard]] ErrorWork with(const std::string& lines) const {
+    return on_circuit(
+        "battery E = " + emf.to_string() + " V from G to T\nresistor R1 = " + r1.to_string() +
+            " ohm from T to A\nresistor R2 = " + r2.to_string() + " ohm from A to G\n",
+        lines);
+  }
+};
+
+// Behind the first part a little less runs than through it.
+std::optional<ErrorWork> make_current_used_up(RandomCircuits& random) {
+  const TwoInSeries two(random);
+  const Number current = two.emf / (two.r1 + two.r2);
+  return two.with("R12 = R1 + R2\nI_R1 = " + exactly_written(current) +
+                  " A\nI_R2 = " + exactly_written(current * 17 / 19) + " A\n");
+}
+
+// E / R1 + R2 as a calculator takes it.
+std::optional<ErrorWork> make_brackets_missing(RandomCircuits& random) {
+  const TwoInSeries two(random);
+  return two.with("R12 = R1 + R2\nI_E = " + exactly_written(two.emf / two.r1 + two.r2) + " A\n");
+}
+
+// The right current behind a wrong resistance.
+std::optional<ErrorWork> make_wrong_working_hit(RandomCircuits& random) {
+  const TwoInSeries two(random);
+  const Number whole = two.r1 + two.r2;
+  return two.with("R12 = R1 + R2 = " + exactly_written(whole * 3) +
+                  " ohm\nI_E = " + exactly_written(two.emf / whole) + " A\n");
+}
+
+// The first three decimals of a current, where the fourth would raise the last of them.
+std::optional<ErrorWork> make_cut_off(RandomCircuits& random) {
+  const TwoInSeries two(random);
+  const Number current = two.emf / (two.r1 + two.r2);
+  const std::string longer = round_to_figures(current, 12);
+  const std::size_t point = longer.find('.');
+  if (point == std::string::npos || longer.size() < point + 6 || longer[point + 4] < '6') {
+    return std::nullopt;
+  }
+  return two.with("I_E = " + longer.substr(0, point + 4) + " A\n");
+}
+
 std::optional<ErrorWork> make_wrong_sign(RandomCircuits& random) {
   const Scene scene(random);
   const std::vector<Part>& parts = scene.work.exercise.problem->parts;
@@ -197,6 +249,10 @@ std::vector<ErrorRow> current_rows() {
   rows.push_back({current_stays, make_current_stays});
   rows.push_back({current_sum_wrong, make_current_sum_wrong});
   rows.push_back({wrong_sign, make_wrong_sign});
+  rows.push_back({current_used_up, make_current_used_up});
+  rows.push_back({brackets_missing, make_brackets_missing});
+  rows.push_back({wrong_working_hit, make_wrong_working_hit});
+  rows.push_back({cut_off, make_cut_off});
   return rows;
 }
 
