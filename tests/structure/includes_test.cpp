@@ -26,7 +26,8 @@ const std::map<std::string, std::set<std::string>> kArrows = {
     {"solve", {"exact", "circuit", "rules", "check", "bridge"}},
     {"coach", {"exact", "circuit", "language", "rules", "solve"}},
     {"views", {"exact", "circuit"}},
-    {"cli", {"exact", "circuit", "language", "rules", "check", "bridge", "solve", "coach", "views"}},
+    {"cli",
+     {"exact", "circuit", "language", "rules", "check", "bridge", "solve", "coach", "views"}},
 };
 
 /// Libraries of others, by the first folder of their headers, and where each may be included.
