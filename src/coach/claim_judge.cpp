@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "coach/standing.h"
 #include "language/nearest.h"
 
 namespace ohmfold {
@@ -84,13 +85,24 @@ void ClaimJudge::judge_figures(const WrittenValue& written, const std::optional<
       line_.value != ValueVerdict::wrong && line_.value != ValueVerdict::cannot_tell;
   const int figures = figures_of(written);
   if (!stands || figures == 0 || !right || written.number == *right) return;
-  if (figures < options_.least_figures) line_.figures = FiguresVerdict::too_few;
+  if (figures < options_.least_figures) {
+    line_.figures = FiguresVerdict::too_few;
+  } else if (figures > book_.problem().figures + 1 && is_asked()) {
+    line_.figures = FiguresVerdict::too_many;  // what leads to an answer may well have more
+  }
 }
 
 void ClaimJudge::state(const WrittenValue& written, Unit unit, const Truth& truth) {
   line_.stated = Quantity(written.number, unit);
   if (truth.value) line_.right = truth.value;
   judge_unit(written, unit);
+}
+
+bool ClaimJudge::is_asked() const {
+  const std::vector<Answer>& asked = book_.solved().answers;
+  return std::any_of(asked.begin(), asked.end(), [&](const Answer& answer) {
+    return answers(line_, answer.question, book_.solved());
+  });
 }
 
 // What there is to say of a value that is not wrong: digits cut off, or right without following.

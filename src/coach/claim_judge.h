@@ -47,6 +47,7 @@ class ClaimJudge {
                                    const CombineClaim& claim) const;
   void judge_combined_value(const CombineClaim& claim, const std::vector<PartId>& operands,
                             PartId made);
+  void miss_value_of(const std::vector<PartId>& operands);
   void claim_whole(const CombineClaim& claim, PartId made);
   PartId not_carried_out(Making making);
 
@@ -56,6 +57,7 @@ class ClaimJudge {
   void judge_unit(const WrittenValue& written, Unit expected);
   void judge_figures(const WrittenValue& written, const std::optional<Number>& right);
   void state(const WrittenValue& written, Unit unit, const Truth& truth);
+  [[nodiscard]] bool is_asked() const;
   void note_slips(const WrittenValue& written, const std::function<std::vector<Route>()>& routes);
   void keep(const Target& target, const WrittenValue& written);
   [[nodiscard]] OwnValue own_of(const WrittenValue& written) const;

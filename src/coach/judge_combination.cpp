@@ -197,10 +197,21 @@ void ClaimJudge::judge_combined_value(const CombineClaim& claim,
       line_.errors.push_back(std::move(error));
     }
   }
+  if (line_.value == ValueVerdict::cannot_tell) miss_value_of(operands);
   note_slips(written, routes);
   const Target target{Claimed::value, made, {}, {}};
   keep(target, written);
   book_.set_own_resistance(made, *book_.claimed(target));
+}
+
+// Nothing can be worked out from a part whose value nobody has stated.
+void ClaimJudge::miss_value_of(const std::vector<PartId>& operands) {
+  for (const PartId operand : operands) {
+    if (book_.own_resistance(operand)) continue;
+    hinder(Hindrance::no_values, {}, operand);
+    if (const Making* making = book_.making(operand)) line_.earlier = making->claim;
+    return;
+  }
 }
 
 // "R_eq = …": after this step one part has to be left.

@@ -6,8 +6,8 @@
 
 namespace ohmfold::test {
 
-/// `usual` rounds, times the number in the environment variable OHMFOLD_ROUNDS where it is set. With
-/// sanitizers, which look for other faults and take many times as long, a quarter of them.
+/// `usual` rounds, times the number in the environment variable OHMFOLD_ROUNDS where it is set.
+/// With sanitizers, which look for other faults and take many times as long, a quarter of them.
 inline std::uint64_t rounds(std::uint64_t usual) {
 #ifdef OHMFOLD_SANITIZED
   usual = usual / 4 + 1;
