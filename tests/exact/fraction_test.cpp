@@ -26,7 +26,7 @@ cln::cl_I residue_of(const cln::cl_I& numerator, const cln::cl_I& denominator,
 }
 
 // 2^61 - 1 and 2^127 - 1 are prime (Mersenne primes), so that every denominator has an inverse.
-cln::cl_I modulus_of(int power) {
+cln::cl_I modulus_of(unsigned power) {
   return cln::expt_pos((cln::cl_I(1) << 127) - 1, power);
 }
 
@@ -45,7 +45,7 @@ TEST(FractionOfResidue, FindsShortFractions) {
 
 TEST(FractionOfResidue, FindsLongFractionsAsSoonAsTheModulusHasRoom) {
   std::mt19937_64 random(11);
-  for (const int power : {1, 2, 3, 8, 25}) {
+  for (const unsigned power : {1U, 2U, 3U, 8U, 25U}) {
     const cln::cl_I modulus = modulus_of(power);
     const std::size_t half = (cln::integer_length(modulus) - 44) / 2;
     for (int round = 0; round < 20; ++round) {
@@ -63,7 +63,7 @@ TEST(FractionOfResidue, FindsLongFractionsAsSoonAsTheModulusHasRoom) {
 
 TEST(FractionOfResidue, FindsNothingInWhatChanceMade) {
   std::mt19937_64 random(12);
-  for (const int power : {1, 2, 6}) {
+  for (const unsigned power : {1U, 2U, 6U}) {
     const cln::cl_I modulus = modulus_of(power);
     for (int round = 0; round < 50; ++round) {
       const cln::cl_I residue = cln::mod(random_whole(random, 127U * 7), modulus);

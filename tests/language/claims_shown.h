@@ -13,6 +13,9 @@ template <class... Functions>
 struct Cases : Functions... {
   using Functions::operator()...;
 };
+// Clang 14 does not deduce the arguments of an aggregate by itself.
+template <class... Functions>
+Cases(Functions...) -> Cases<Functions...>;
 
 /// "20/3 [6.67 e3 ohm]": the number, its digits, the power of ten and the unit, "-" for none.
 inline std::string shown(const WrittenValue& value) {
