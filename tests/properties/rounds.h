@@ -7,11 +7,7 @@
 namespace ohmfold::test {
 
 /// `usual` rounds, times the number in the environment variable OHMFOLD_ROUNDS where it is set.
-/// With sanitizers, which look for other faults and take many times as long, a quarter of them.
 inline std::uint64_t rounds(std::uint64_t usual) {
-#ifdef OHMFOLD_SANITIZED
-  usual = usual / 4 + 1;
-#endif
   const char* factor = std::getenv("OHMFOLD_ROUNDS");
   const long times = factor == nullptr ? 1 : std::strtol(factor, nullptr, 10);
   return usual * static_cast<std::uint64_t>(times < 1 ? 1 : times);
