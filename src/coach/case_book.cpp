@@ -22,11 +22,6 @@ Truth size_of(const std::map<PartId, Number>& sizes, PartId part, Unit unit) {
   return Quantity(found->second, unit);
 }
 
-std::optional<Number> number_of(const Reading& reading) {
-  if (!reading.value) return std::nullopt;
-  return reading.value->number;
-}
-
 }  // namespace
 
 CaseBook::CaseBook(const Exercise& exercise, std::size_t case_index)
@@ -130,34 +125,23 @@ std::vector<PartId> CaseBook::leaves_of(const std::vector<PartId>& parts) const 
 
 namespace {
 
-// Does the question ask for just this?
-struct AsksFor {
-  const Target& target;
-
-  [[nodiscard]] bool of(Claimed claimed, PartId part) const {
-    return target.claimed == claimed && target.part == part;
+struct AsTarget {
+  Target operator()(const CurrentThrough& q) const { return {Claimed::current, q.part, {}, {}}; }
+  Target operator()(const VoltageAcross& q) const { return {Claimed::voltage, q.part, {}, {}}; }
+  Target operator()(const PowerIn& q) const { return {Claimed::power, q.part, {}, {}}; }
+  Target operator()(const ValueOf& q) const { return {Claimed::value, q.part, {}, {}}; }
+  Target operator()(const PotentialAt& q) const { return {Claimed::potential, {}, q.point, {}}; }
+  Target operator()(const VoltageBetween& q) const {
+    return {Claimed::voltage_between, {}, q.from, q.to};
   }
-  [[nodiscard]] bool between(Claimed claimed, PointId first, PointId second) const {
-    return target.claimed == claimed && target.first == first && target.second == second;
+  Target operator()(const ResistanceBetween& q) const {
+    return {Claimed::resistance_between, {}, q.from, q.to};
   }
-  bool operator()(const CurrentThrough& q) const { return of(Claimed::current, q.part); }
-  bool operator()(const VoltageAcross& q) const { return of(Claimed::voltage, q.part); }
-  bool operator()(const PowerIn& q) const { return of(Claimed::power, q.part); }
-  bool operator()(const ValueOf& q) const { return of(Claimed::value, q.part); }
-  bool operator()(const PotentialAt& q) const {
-    return target.claimed == Claimed::potential && target.first == q.point;
+  Target operator()(const ResistanceSeenBy& q) const {
+    return {Claimed::resistance_seen_by, q.battery, {}, {}};
   }
-  bool operator()(const VoltageBetween& q) const {
-    return between(Claimed::voltage_between, q.from, q.to);
-  }
-  bool operator()(const ResistanceBetween& q) const {
-    return between(Claimed::resistance_between, q.from, q.to);
-  }
-  bool operator()(const ResistanceSeenBy& q) const {
-    return of(Claimed::resistance_seen_by, q.battery);
-  }
-  bool operator()(const TheveninBetween& q) const {
-    return between(Claimed::voltage_between, q.from, q.to);
+  Target operator()(const TheveninBetween& q) const {
+    return {Claimed::voltage_between, {}, q.from, q.to};
   }
 };
 
@@ -166,9 +150,13 @@ constexpr int kFiguresOfIrrational = 30;
 
 }  // namespace
 
+Target target_of(const Question& question) {
+  return std::visit(AsTarget{}, question);
+}
+
 std::optional<Truth> CaseBook::answered(const Target& target) const {
   for (const Answer& answer : solved().answers) {
-    if (!std::visit(AsksFor{target}, answer.question)) continue;
+    if (target_of(answer.question) != target) continue;
     if (!answer.irrational) return answer.value;
     const Number near = rounding_like(*answer.irrational, kFiguresOfIrrational);
     return Truth(Quantity(near, unit_of(answer.question, problem())));
@@ -357,6 +345,11 @@ void CaseBook::set_claimed(const Target& target, OwnValue value) {
 
 bool CaseBook::may_search() const {
   return searches_++ < kMostSearches;
+}
+
+bool CaseBook::rests_on_wrong(const std::vector<std::size_t>& claims) const {
+  return std::any_of(claims.begin(), claims.end(),
+                     [&](std::size_t claim) { return !quality(claim).is_right; });
 }
 
 Quality CaseBook::quality(std::size_t claim) const {

@@ -24,6 +24,9 @@ struct Target {
   friend auto operator<=>(const Target&, const Target&) = default;
 };
 
+/// What a question asks for, as a claim would give it; of a Thevenin equivalent, its voltage.
+[[nodiscard]] Target target_of(const Question& question);
+
 /// How far a claim's value can be relied on.
 struct Quality {
   bool is_exact = true;  ///< equal to the true value
@@ -40,6 +43,10 @@ struct OwnValue {
 /// A true value, or why there is none.
 using Truth = Reading;
 
+[[nodiscard]] inline std::optional<Number> number_of(const Truth& truth) {
+  return truth.value ? std::optional(truth.value->number) : std::nullopt;
+}
+
 /// How a part came into being.
 struct Making {
   std::optional<Joining> how;  ///< none: by delta and star
@@ -48,7 +55,6 @@ struct Making {
   std::vector<PartId> leaves;  ///< parts of the file, in their order
   std::size_t claim = 0;
   std::string name;  ///< empty within a claim
-  bool in_truth = false;
 };
 
 class CaseBook {
@@ -76,6 +82,7 @@ class CaseBook {
 
   // --- parts that were made ------------------------------------------------------------------
   void add_made(PartId part, Making making);
+  /// Nothing for a part of the file, or for none.
   [[nodiscard]] const Making* making(PartId part) const;
   /// The part that this one is inside of by now, or none.
   [[nodiscard]] PartId container(PartId part) const;
@@ -102,7 +109,6 @@ class CaseBook {
   /// What the latest claim says of it.
   [[nodiscard]] const OwnValue* claimed(const Target& target) const;
   void set_claimed(const Target& target, OwnValue value);
-  [[nodiscard]] const std::map<Target, OwnValue>& all_claimed() const { return claimed_; }
 
   void set_quality(std::size_t claim, Quality quality) {
     quality_[claim] = quality;
@@ -112,6 +118,8 @@ class CaseBook {
   [[nodiscard]] bool has_wrong_values() const { return has_wrong_; }
   /// Of a claim that gives no value: exact.
   [[nodiscard]] Quality quality(std::size_t claim) const;
+  /// Has one of these claims a wrong value?
+  [[nodiscard]] bool rests_on_wrong(const std::vector<std::size_t>& claims) const;
   /// Counts the searches for what a wrong number comes from that need solutions of networks; false
   /// when there have been enough for one work.
   [[nodiscard]] bool may_search() const;

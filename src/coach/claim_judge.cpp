@@ -81,8 +81,7 @@ void ClaimJudge::judge_unit(const WrittenValue& written, Unit expected) {
 }
 
 void ClaimJudge::judge_figures(const WrittenValue& written, const std::optional<Number>& right) {
-  const bool stands =
-      line_.value != ValueVerdict::wrong && line_.value != ValueVerdict::cannot_tell;
+  const bool stands = may_stand(line_.value);
   const int figures = figures_of(written);
   if (!stands || figures == 0 || !right || written.number == *right) return;
   if (figures < options_.least_figures) {
@@ -96,6 +95,18 @@ void ClaimJudge::state(const WrittenValue& written, Unit unit, const Truth& trut
   line_.stated = Quantity(written.number, unit);
   if (truth.value) line_.right = truth.value;
   judge_unit(written, unit);
+}
+
+// The value against the true one and the person's own; what there is to say of it so far.
+void ClaimJudge::compare(const WrittenValue& written, Unit unit, const Truth& truth,
+                         const Ways& ways) {
+  state(written, unit, truth);
+  const std::optional<Number> right = number_of(truth);
+  const ValueFinding found = judge_value(book_, {written, right, ways.any_sign, ways.routes});
+  line_.value = found.verdict;
+  line_.caused_by = found.caused_by;
+  if (found.own) line_.own = Quantity(*found.own, unit);
+  judge_figures(written, right ? right : found.own);
 }
 
 bool ClaimJudge::is_asked() const {

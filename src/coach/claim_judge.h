@@ -23,8 +23,6 @@ class ClaimJudge {
   [[nodiscard]] Judgement judge(const Claim& claim, std::size_t number);
 
  private:
-  struct Joined;  // the result of one combination within a claim
-
   void judge_claim(const CombineClaim& claim);
   void judge_claim(const ValueClaim& claim);
   void judge_claim(const SamePotentialClaim& claim);
@@ -53,7 +51,14 @@ class ClaimJudge {
 
   // Values.
   [[nodiscard]] std::optional<Target> target_of(const ValueClaim& claim);
+  [[nodiscard]] bool has_what_is_claimed(const Target& target) const;
   void judge_target(const Target& target, const WrittenValue& written);
+  // How a value is to be compared with what the person has.
+  struct Ways {
+    bool any_sign = false;
+    std::function<std::vector<Route>()> routes;
+  };
+  void compare(const WrittenValue& written, Unit unit, const Truth& truth, const Ways& ways);
   void judge_unit(const WrittenValue& written, Unit expected);
   void judge_figures(const WrittenValue& written, const std::optional<Number>& right);
   void state(const WrittenValue& written, Unit unit, const Truth& truth);

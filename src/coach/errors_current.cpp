@@ -66,11 +66,7 @@ class CurrentErrors {
   // E / R1 + R2 typed without brackets, where these two are all that is left.
   void without_brackets(const Number& emf) {
     const Network& own = around_.book().networks.own();
-    std::vector<PartId> left;
-    for (std::uint32_t i = 0; i < own.part_count() && left.size() < 3; ++i) {
-      const PartId part{i};
-      if (own.is_alive(part) && own.kind(part) == ElementKind::resistor) left.push_back(part);
-    }
+    std::vector<PartId> left = living_resistors(own);
     const Making* making = left.size() == 1 ? around_.book().making(left.front()) : nullptr;
     if (making != nullptr && making->how == Joining::series) left = making->operands;
     if (left.size() != 2) return;
@@ -85,7 +81,7 @@ class CurrentErrors {
   void of_resistor() {
     const auto r = around_.resistance(part_);
     const auto v = around_.size(Claimed::voltage, part_);
-    carries_nothing();
+    try_carrying_errors(around_, part_, suspects_);
     if (!r) return;
     if (const auto emf = around_.emf()) {
       suspects_.try_number(*emf / *r, about(KnownError::source_on_one_part, {around_.battery()}));
@@ -101,22 +97,6 @@ class CurrentErrors {
       if (!other_r || !other_v) continue;
       suspects_.try_number(*v / *other_r, about(KnownError::values_of_two_parts, {other}));
       suspects_.try_number(*other_v / *r, about(KnownError::values_of_two_parts, {other}));
-    }
-  }
-
-  // A part that carries nothing, claimed to carry something.
-  void carries_nothing() {
-    if (!around_.book().is_of_file(part_)) return;
-    const auto& why = around_.book().networks.left_out(part_);
-    if (why.empty() || suspects_.written().number.is_zero()) return;
-    for (const Diagnosis& found : errors_of_left_out(part_, why)) {
-      const bool shorted = found.error == KnownError::shorted_part_counted;
-      const Diagnosis error{
-          shorted ? KnownError::shorted_part_carries : KnownError::dead_end_carries,
-          {part_},
-          found.points,
-          {}};
-      suspects_.try_number(suspects_.written().number, error);
     }
   }
 
@@ -169,8 +149,7 @@ class CurrentErrors {
         if (!member.part.exists() || member.part == part_) continue;
         const OwnValue* own = around_.book().claimed({Claimed::current, member.part, {}, {}});
         if (own == nullptr || written >= abs(own->number)) continue;
-        const bool right = around_.book().quality(own->claims.front()).is_right;
-        if (right) {
+        if (!around_.book().rests_on_wrong(own->claims)) {
           suspects_.try_number(suspects_.written().number,
                                about(KnownError::current_used_up, {member.part}));
         }

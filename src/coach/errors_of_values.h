@@ -13,6 +13,10 @@ namespace ohmfold {
 /// parts combined that must not be. Only of circuits of some tens of parts.
 void try_resistance_errors(const CaseBook& book, const Target& target, Suspects& suspects);
 
+/// A part of the file that carries nothing in the case, claimed to carry something or to have a
+/// voltage.
+void try_carrying_errors(const Surroundings& around, PartId part, Suspects& suspects);
+
 void try_current_errors(const Surroundings& around, const Target& target, Suspects& suspects);
 void try_voltage_errors(const Surroundings& around, const Target& target, Suspects& suspects);
 void try_power_errors(const Surroundings& around, const Target& target, Suspects& suspects);

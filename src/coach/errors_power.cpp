@@ -50,6 +50,15 @@ void try_power_errors(const Surroundings& around, const Target& target, Suspects
   }
 }
 
+void try_carrying_errors(const Surroundings& around, PartId part, Suspects& suspects) {
+  if (!around.book().is_of_file(part) || suspects.written().number.is_zero()) return;
+  for (Diagnosis& error : errors_of_left_out(part, around.book().networks.left_out(part))) {
+    const bool shorted = error.error == KnownError::shorted_part_counted;
+    error.error = shorted ? KnownError::shorted_part_carries : KnownError::dead_end_carries;
+    suspects.try_number(suspects.written().number, error);
+  }
+}
+
 std::vector<Diagnosis> errors_in(const TargetPlace& place) {
   const CaseBook& book = place.book;
   const Target& target = place.target;

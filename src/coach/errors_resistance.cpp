@@ -65,12 +65,7 @@ class ResistanceErrors {
   // Of a network that is one group from being done: errors of that last step.
   void last_step() {
     const Network& own = book_.networks.own();
-    std::vector<PartId> left;
-    for (std::uint32_t i = 0; i < own.part_count(); ++i) {
-      if (own.is_alive(PartId{i}) && own.kind(PartId{i}) == ElementKind::resistor) {
-        left.push_back(PartId{i});
-      }
-    }
+    const std::vector<PartId> left = living_resistors(own);
     if (left.size() < 2 || left.size() > kMostForced) return;
     for (const Joining how : {Joining::series, Joining::parallel}) {
       if (!test_for(how).judge(own, {left, {}, {}}).allowed) continue;
@@ -161,12 +156,7 @@ class ResistanceErrors {
   // Two parts combined that must not be, and the rest done right.
   void forced() {
     const Network& own = book_.networks.own();
-    std::vector<PartId> left;
-    for (std::uint32_t i = 0; i < own.part_count(); ++i) {
-      if (own.is_alive(PartId{i}) && own.kind(PartId{i}) == ElementKind::resistor) {
-        left.push_back(PartId{i});
-      }
-    }
+    const std::vector<PartId> left = living_resistors(own);
     if (left.size() > kMostForced || target_.claimed == Claimed::resistance_between) return;
     for (std::size_t i = 0; i < left.size(); ++i) {
       for (std::size_t k = i + 1; k < left.size(); ++k) {

@@ -48,7 +48,7 @@ class VoltageErrors {
       if (is_gap(kind) && suspects_.written().number.is_zero()) {
         try_with(Number(0), KnownError::no_voltage_across_gap);
       }
-      carries_nothing();
+      if (kind == ElementKind::resistor) try_carrying_errors(around_, part, suspects_);
       for (const PointId point : {start.from(part), start.to(part)}) {
         const Truth potential = around_.book().truth({Claimed::potential, {}, point, {}});
         if (!potential.value || potential.value->number.is_zero()) continue;
@@ -71,22 +71,6 @@ class VoltageErrors {
     if (data.internal.is_zero() || !current) return;
     try_with(data.emf.number, KnownError::internal_left_out);
     try_with(*current * data.internal.number, KnownError::lost_volts_for_terminal);
-  }
-
-  // A part that carries nothing has no voltage, but for what is open.
-  void carries_nothing() {
-    const auto& why = around_.book().networks.left_out(target_.part);
-    const ElementKind kind = around_.book().networks.original().kind(target_.part);
-    if (why.empty() || kind != ElementKind::resistor) return;
-    if (suspects_.written().number.is_zero()) return;
-    for (const Diagnosis& found : errors_of_left_out(target_.part, why)) {
-      const bool shorted = found.error == KnownError::shorted_part_counted;
-      suspects_.try_number(suspects_.written().number, {shorted ? KnownError::shorted_part_carries
-                                                                : KnownError::dead_end_carries,
-                                                        {target_.part},
-                                                        found.points,
-                                                        {}});
-    }
   }
 
   void by_ohm(const Number& r, const Number& i) {

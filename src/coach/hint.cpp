@@ -21,15 +21,6 @@ bool is_put_right(const WorkJudgement& judged, const Judgement& wrong) {
                      });
 }
 
-std::vector<PartId> resistors_in(const Network& network) {
-  std::vector<PartId> left;
-  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
-    const PartId part{i};
-    if (network.is_alive(part) && network.kind(part) == ElementKind::resistor) left.push_back(part);
-  }
-  return left;
-}
-
 class NextStep {
  public:
   NextStep(const CaseBook& book, const WorkJudgement& judged) : book_(book), judged_(judged) {
@@ -66,7 +57,7 @@ class NextStep {
   bool reduces_further() {
     const Network& own = book_.networks.own();
     if (book_.networks.is_lost() || whole_is_known()) return false;
-    if (resistors_in(own).size() < 2) return false;
+    if (living_resistors(own).size() < 2) return false;
     for (const RuleName name : {RuleName::series, RuleName::parallel}) {
       std::vector<Place> places = rule(name).find(own, whole(own));
       if (places.empty()) continue;
@@ -101,9 +92,7 @@ class NextStep {
     const bool right = std::all_of(parts.begin(), parts.end(), [&](PartId part) {
       const auto own = book_.own_resistance(part);
       const auto truth = book_.networks.resistance(part);
-      return own && truth &&
-             std::all_of(own->claims.begin(), own->claims.end(),
-                         [&](std::size_t claim) { return book_.quality(claim).is_right; });
+      return own && truth && !book_.rests_on_wrong(own->claims);
     });
     if (right) {
       const Edit edit = test_for(how).edit(book_.networks.own(), {parts, {}, {}});

@@ -10,11 +10,6 @@
 namespace ohmfold {
 namespace {
 
-bool stands_twice(std::vector<PartId> parts) {
-  std::sort(parts.begin(), parts.end());
-  return std::adjacent_find(parts.begin(), parts.end()) != parts.end();
-}
-
 Joining other(Joining how) {
   return how == Joining::series ? Joining::parallel : Joining::series;
 }
@@ -25,12 +20,8 @@ std::vector<PartId> left_beside(const CaseBook& book, PartId made) {
   if (networks.empty()) networks.push_back(&book.networks.own());
   std::optional<std::vector<PartId>> fewest;
   for (const Network* network : networks) {
-    std::vector<PartId> left;
-    for (std::uint32_t i = 0; i < network->part_count(); ++i) {
-      const PartId part{i};
-      if (!network->is_alive(part) || network->kind(part) != ElementKind::resistor) continue;
-      if (part != made) left.push_back(part);
-    }
+    std::vector<PartId> left = living_resistors(*network);
+    left.erase(std::remove(left.begin(), left.end(), made), left.end());
     if (!fewest || left.size() < fewest->size()) fewest = std::move(left);
   }
   return *fewest;
@@ -69,13 +60,9 @@ void ClaimJudge::judge_claim(const CombineClaim& claim) {
 
 // What speaks against combining these, whatever the network: each names a hindrance.
 bool ClaimJudge::may_be_combined(const std::vector<PartId>& parts) {
-  if (stands_twice(parts)) {
-    hinder(Hindrance::named_twice, book_.names_by_part().at(parts.front().index));
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-      if (std::count(parts.begin(), parts.end(), parts[i]) < 2) continue;
-      line_.name = book_.names_by_part().at(parts[i].index);
-      break;
-    }
+  for (const PartId part : parts) {
+    if (std::count(parts.begin(), parts.end(), part) < 2) continue;
+    hinder(Hindrance::named_twice, book_.names_by_part().at(part.index));
     return false;
   }
   for (const PartId part : parts) {
@@ -122,7 +109,7 @@ bool ClaimJudge::is_other_word(Joining how, const std::vector<PartId>& parts,
 PartId ClaimJudge::join(const Combination& combination, const std::vector<PartId>& parts,
                         bool is_last, const CombineClaim& claim) {
   Making making{
-      combination.how, rule_of(combination.how), parts, book_.leaves_of(parts), number_, {}, false};
+      combination.how, rule_of(combination.how), parts, book_.leaves_of(parts), number_, {}};
   if (is_last) {
     line_.rule = rule_of(combination.how);
     if (book_.part_named(claim.makes.text)) {
@@ -149,7 +136,6 @@ PartId ClaimJudge::join(const Combination& combination, const std::vector<PartId
       line_.errors = errors_of_step(*result.refused_in, combination.how, parts, result.why);
     }
   }
-  making.in_truth = result.verdict == StepVerdict::right;
   if (!result.makes.exists()) return not_carried_out(std::move(making));
   const Joining how = *making.how;
   book_.add_made(result.makes, std::move(making));
@@ -168,7 +154,7 @@ PartId ClaimJudge::join(const Combination& combination, const std::vector<PartId
 PartId ClaimJudge::not_carried_out(Making making) {
   const PartId part = book_.networks.reserve();
   const auto own = combined_route(book_, *making.how, making.operands);
-  const std::vector<PartId> operands = std::exchange(making.operands, {});
+  making.operands.clear();  // they stay where they are
   book_.add_made(part, std::move(making));
   if (own) book_.set_own_resistance(part, {own->value, own->range, own->claims});
   return part;
@@ -180,18 +166,13 @@ void ClaimJudge::judge_combined_value(const CombineClaim& claim,
   const Making* making = book_.making(made);
   const Joining how =
       making != nullptr && making->how ? *making->how : claim.combinations.back().how;
-  const Truth truth = book_.truth({Claimed::value, made, {}, {}});
-  state(written, Unit::ohm, truth);
-  std::optional<Number> right;
-  if (truth.value) right = truth.value->number;
+  const Target target{Claimed::value, made, {}, {}};
   const auto own = combined_route(book_, how, operands);
   const auto routes = [&] { return own ? std::vector<Route>{*own} : std::vector<Route>{}; };
-  const ValueFinding found = judge_value(book_, {written, right, false, routes});
-  line_.value = found.verdict;
-  line_.caused_by = found.caused_by;
-  if (found.own) line_.own = Quantity(*found.own, Unit::ohm);
-  judge_figures(written, right ? right : found.own);
+  const Truth truth = book_.truth(target);
+  compare(written, Unit::ohm, truth, {false, routes});
   if (line_.value == ValueVerdict::wrong && line_.step != StepVerdict::cannot_tell) {
+    const auto right = number_of(truth);
     const auto meant = right ? right : own ? std::optional(own->value) : std::nullopt;
     for (Diagnosis& error : errors_in(CombinationPlace{book_, how, operands, written, meant})) {
       line_.errors.push_back(std::move(error));
@@ -199,7 +180,6 @@ void ClaimJudge::judge_combined_value(const CombineClaim& claim,
   }
   if (line_.value == ValueVerdict::cannot_tell) miss_value_of(operands);
   note_slips(written, routes);
-  const Target target{Claimed::value, made, {}, {}};
   keep(target, written);
   book_.set_own_resistance(made, *book_.claimed(target));
 }

@@ -69,6 +69,15 @@ std::optional<Target> ClaimJudge::target_of(const ValueClaim& claim) {
   return std::nullopt;
 }
 
+// Only sources see a resistance; wires, switches and meters have no value.
+bool ClaimJudge::has_what_is_claimed(const Target& target) const {
+  const bool of_file = target.part.exists() && book_.is_of_file(target.part);
+  const PartKind kind = of_file ? book_.problem().part(target.part).kind : PartKind::resistor;
+  if (target.claimed == Claimed::resistance_seen_by) return is_source(kind);
+  return target.claimed != Claimed::value || is_source(kind) || kind == PartKind::resistor ||
+         kind == PartKind::lamp;
+}
+
 void ClaimJudge::judge_claim(const ValueClaim& claim) {
   line_.claimed = claim.claimed;
   const std::optional<Target> target = target_of(claim);
@@ -76,15 +85,7 @@ void ClaimJudge::judge_claim(const ValueClaim& claim) {
     line_.value = ValueVerdict::cannot_tell;
     return;
   }
-  const bool sees_nothing =
-      claim.claimed == Claimed::resistance_seen_by &&
-      (!book_.is_of_file(target->part) || !is_source(book_.problem().part(target->part).kind));
-  const bool has_no_value = claim.claimed == Claimed::value && book_.is_of_file(target->part) &&
-                            book_.problem().part(target->part).value.is_zero() &&
-                            !is_source(book_.problem().part(target->part).kind) &&
-                            book_.problem().part(target->part).kind != PartKind::resistor &&
-                            book_.problem().part(target->part).kind != PartKind::lamp;
-  if (sees_nothing || has_no_value) {
+  if (!has_what_is_claimed(*target)) {
     hinder(Hindrance::not_a_resistor, {}, target->part);
     line_.value = ValueVerdict::cannot_tell;
     return;
@@ -98,22 +99,14 @@ void ClaimJudge::judge_claim(const ValueClaim& claim) {
 void ClaimJudge::judge_target(const Target& target, const WrittenValue& written) {
   const Unit unit = unit_of(target, book_);
   const Truth truth = book_.truth(target);
-  state(written, unit, truth);
-  const bool any_sign = !book_.has_direction(target);
-  std::optional<Number> right;
-  if (truth.value) right = truth.value->number;
   const auto routes = [&] { return own_routes(book_, target); };
-  const ValueFinding found = judge_value(book_, {written, right, any_sign, routes});
-  line_.value = found.verdict;
-  line_.caused_by = found.caused_by;
-  if (found.own) line_.own = Quantity(*found.own, unit);
-  judge_figures(written, right ? right : found.own);
-  if (found.verdict == ValueVerdict::cannot_tell) {
+  compare(written, unit, truth, {!book_.has_direction(target), routes});
+  if (line_.value == ValueVerdict::cannot_tell) {
     hinder(hindrance_of(truth.why, target.claimed));
     if (!is_hindered()) hinder(Hindrance::lost_track);
   }
-  if (found.verdict == ValueVerdict::wrong) {
-    line_.errors = errors_in(TargetPlace{book_, target, written, right});
+  if (line_.value == ValueVerdict::wrong) {
+    line_.errors = errors_in(TargetPlace{book_, target, written, number_of(truth)});
   }
   note_slips(written, routes);
   keep(target, written);

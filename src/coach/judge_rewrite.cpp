@@ -109,8 +109,7 @@ void ClaimJudge::judge_claim(const RewriteClaim& claim) {
                                               i == 0 ? takes : std::vector<PartId>{},
                                               line_.leaves,
                                               number_,
-                                              claim.makes[i].text,
-                                              result.verdict == StepVerdict::right});
+                                              claim.makes[i].text});
   }
   if (claim.rule == RuleName::delta_star && claim.middle) {
     const Network& network = book_.networks.own();
@@ -138,8 +137,7 @@ void ClaimJudge::judge_arms(const RewriteClaim& claim, const std::vector<PartId>
     const ValueVerdict before = line_.value;
     const std::optional<Quantity> stated = line_.stated;
     const std::optional<Quantity> right = line_.right;
-    std::optional<Number> number;
-    if (truth.value) number = truth.value->number;
+    const std::optional<Number> number = number_of(truth);
     const ValueFinding found =
         judge_value(book_, {written, number, false, [] { return std::vector<Route>{}; }});
     state(written, Unit::ohm, truth);

@@ -8,11 +8,6 @@
 namespace ohmfold {
 namespace {
 
-std::optional<Number> number_of(const Truth& truth) {
-  if (!truth.value) return std::nullopt;
-  return truth.value->number;
-}
-
 // What the rule of equal potentials says of two points of the network, where they are in it.
 Verdict judge_potentials(const Network& network, PointId first, PointId second) {
   const PointId one = network.representative(first);

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "coach/standing.h"
+#include "coach/value_judge.h"
 
 namespace ohmfold {
 namespace {
@@ -62,17 +63,14 @@ void mark_line(Judgement& line, const JudgeOptions& options) {
     if (wrong_law && !keeps_method(line)) method = false;
     line.method = mark(method);
   } else if (line.value != ValueVerdict::none) {
-    line.method = mark(line.value != ValueVerdict::wrong && line.value != ValueVerdict::cannot_tell
-                           ? true
-                           : keeps_method(line));
+    line.method = mark(may_stand(line.value) || keeps_method(line));
   }
   if (line.value == ValueVerdict::none) return;
   const bool by_slips = std::any_of(
       line.errors.begin(), line.errors.end(),
       [](const Diagnosis& error) { return error.error == KnownError::wrong_working_hit; });
-  const bool right = line.value != ValueVerdict::wrong && line.value != ValueVerdict::cannot_tell &&
-                     !by_slips &&
-                     !(options.strict_rounding && line.value == ValueVerdict::rounded_early);
+  const bool early = options.strict_rounding && line.value == ValueVerdict::rounded_early;
+  const bool right = may_stand(line.value) && !by_slips && !early;
   line.accuracy = mark(right && line.method == Mark::earned);
 }
 

@@ -72,15 +72,23 @@ Edit edit_by(const Network& network, const Place& place) {
 // Parts with both ends on one point after a merge carry nothing.
 void leave_out_shorted(Network& network) {
   Edit edit;
-  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
-    const PartId part{i};
-    const bool shorted = network.is_alive(part) && network.from(part) == network.to(part);
-    if (shorted && network.kind(part) == ElementKind::resistor) edit.removes.push_back(part);
+  for (const PartId part : living_resistors(network)) {
+    if (network.from(part) == network.to(part)) edit.removes.push_back(part);
   }
   network.commit(edit);
 }
 
 }  // namespace
+
+std::vector<PartId> living_resistors(const Network& network) {
+  std::vector<PartId> living;
+  for (std::uint32_t i = 0; i < network.part_count(); ++i) {
+    const PartId part{i};
+    const bool resistor = network.kind(part) == ElementKind::resistor;
+    if (resistor && network.is_alive(part)) living.push_back(part);
+  }
+  return living;
+}
 
 StepTest test_for(Joining how) {
   if (how == Joining::series) return {judge_series, edit_series};

@@ -20,6 +20,9 @@ struct StepTest {
 [[nodiscard]] StepTest test_for(Joining how);
 [[nodiscard]] StepTest test_for(RuleName rule);
 
+/// The resistors that are left in a network, in order.
+[[nodiscard]] std::vector<PartId> living_resistors(const Network& network);
+
 /// What came of a step.
 struct StepResult {
   StepVerdict verdict = StepVerdict::none;

@@ -40,14 +40,10 @@ class WayBack {
   Need first_unknown(Target target) {
     Need need = step_to(target);
     for (std::size_t i = 0; i < kMostOnTheWay; ++i) {
-      std::optional<Target> missing;
-      for (const Target& one : before_) {
-        if (is_known(one)) continue;
-        missing = one;
-        break;
-      }
-      if (!missing) return need;
-      need = step_to(*missing);
+      const auto missing = std::find_if(before_.begin(), before_.end(),
+                                        [&](const Target& one) { return !is_known(one); });
+      if (missing == before_.end()) return need;
+      need = step_to(Target(*missing));
     }
     return need;
   }
@@ -113,7 +109,7 @@ class WayBack {
       return {target, Law::same_current, {source_}};
     }
     const PartId whole = book_.container(part);
-    const Making* making = whole.exists() ? book_.making(whole) : nullptr;
+    const Making* making = book_.making(whole);
     if (making != nullptr && making->how == Joining::series) {
       needs(Claimed::current, whole);
       return {target, Law::same_current, {whole}};
@@ -136,7 +132,7 @@ class WayBack {
       return {target, Law::same_voltage, {source_}};
     }
     const PartId whole = book_.container(part);
-    const Making* making = whole.exists() ? book_.making(whole) : nullptr;
+    const Making* making = book_.making(whole);
     if (making != nullptr && making->how == Joining::parallel) {
       needs(Claimed::voltage, whole);
       return {target, Law::same_voltage, {whole}};
@@ -183,27 +179,6 @@ class WayBack {
   std::vector<Target> before_;
 };
 
-// What a question asks for, as a claim would give it.
-struct AsTarget {
-  Target operator()(const CurrentThrough& q) const { return {Claimed::current, q.part, {}, {}}; }
-  Target operator()(const VoltageAcross& q) const { return {Claimed::voltage, q.part, {}, {}}; }
-  Target operator()(const PowerIn& q) const { return {Claimed::power, q.part, {}, {}}; }
-  Target operator()(const ValueOf& q) const { return {Claimed::value, q.part, {}, {}}; }
-  Target operator()(const PotentialAt& q) const { return {Claimed::potential, {}, q.point, {}}; }
-  Target operator()(const VoltageBetween& q) const {
-    return {Claimed::voltage_between, {}, q.from, q.to};
-  }
-  Target operator()(const ResistanceBetween& q) const {
-    return {Claimed::resistance_between, {}, q.from, q.to};
-  }
-  Target operator()(const ResistanceSeenBy& q) const {
-    return {Claimed::resistance_seen_by, q.battery, {}, {}};
-  }
-  Target operator()(const TheveninBetween& q) const {
-    return {Claimed::voltage_between, {}, q.from, q.to};
-  }
-};
-
 bool asks_for_the_whole(const CaseBook& book, const Question& question) {
   const PartId source = book.solved().main.source;
   if (!source.exists()) return false;
@@ -221,7 +196,7 @@ Unit unit_of(const Target& target, const Answer& answer, const CaseBook& book) {
 }  // namespace
 
 Hint next_value(const CaseBook& book, const Answer& answer) {
-  Target target = std::visit(AsTarget{}, answer.question);
+  Target target = target_of(answer.question);
   if (std::holds_alternative<TheveninBetween>(answer.question) && book.claimed(target) != nullptr) {
     target.claimed = Claimed::resistance_between;
   }
@@ -243,8 +218,7 @@ Hint next_value(const CaseBook& book, const Answer& answer) {
   const Unit unit = unit_of(need.target, answer, book);
   // On their own numbers where one of these is wrong; rounding is not passed on.
   const auto wrong = std::find_if(routes.begin(), routes.end(), [&](const Route& route) {
-    return std::any_of(route.claims.begin(), route.claims.end(),
-                       [&](std::size_t claim) { return !book.quality(claim).is_right; });
+    return book.rests_on_wrong(route.claims);
   });
   if (wrong != routes.end()) {
     hint.value = Quantity(wrong->value, unit);

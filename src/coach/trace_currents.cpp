@@ -33,7 +33,7 @@ Found Tracing::current(const Target& target, int depth) {
 bool Tracing::current_within(const Target& target, int depth, Found& first) {
   const PartId part = target.part;
   const PartId whole = book_.container(part);
-  const Making* around = whole.exists() ? book_.making(whole) : nullptr;
+  const Making* around = book_.making(whole);
   if (around == nullptr || !around->how) return false;
   const Found outer = current_of(whole, depth);
   if (around->how == Joining::parallel) {

@@ -42,7 +42,7 @@ Found Tracing::terminal_voltage(PartId battery, int depth) {
 bool Tracing::voltage_within(const Target& target, int depth, Found& first) {
   const PartId part = target.part;
   const PartId whole = book_.container(part);
-  const Making* around = whole.exists() ? book_.making(whole) : nullptr;
+  const Making* around = book_.making(whole);
   if (around == nullptr || !around->how) return false;
   const Found outer = voltage_of(whole, depth);
   if (around->how == Joining::series) {

@@ -49,8 +49,7 @@ class ValueJudge {
   }
 
   [[nodiscard]] bool uses_wrong_value(const Route& route) const {
-    return std::any_of(route.claims.begin(), route.claims.end(),
-                       [&](std::size_t claim) { return !book_.quality(claim).is_right; });
+    return book_.rests_on_wrong(route.claims);
   }
 
   [[nodiscard]] std::vector<std::size_t> those(const Route& route, bool wrong) const {

@@ -44,6 +44,11 @@ struct ValueFinding {
                                                            const WrittenValue& written,
                                                            const std::vector<Route>& routes);
 
+/// Is it neither wrong nor beyond judging?
+[[nodiscard]] constexpr bool may_stand(ValueVerdict verdict) {
+  return verdict != ValueVerdict::wrong && verdict != ValueVerdict::cannot_tell;
+}
+
 /// How far others can rely on a value with this verdict.
 [[nodiscard]] Quality quality_of(ValueVerdict verdict);
 

@@ -37,19 +37,13 @@ TEST(TraceSchema, HoldsForEveryProblem) {
 
 TEST(TraceSchema, RefusesWhatIsNoTrace) {
   const std::string good = render_json(trace_of(problem_files().front()));
-  ASSERT_EQ(objection(good), "");
   const std::vector<std::pair<std::string, std::string>> changes{
       {"\"ohmfold-trace\"", "\"other\""},  {"\"version\": 1", "\"version\": \"1\""},
       {"\"kind\": \"", "\"kind\": \"un"},  {"\"stage\":1", "\"stage\":0"},
       {"\"exact\":\"", "\"exact\":\"1/0"}, {"\"holds\":true", "\"holds\":1"},
       {"\"takes\":", "\"took\":"},
   };
-  for (const auto& [from, to] : changes) {
-    std::string bad = good;
-    ASSERT_NE(bad.find(from), std::string::npos) << from;
-    bad.replace(bad.find(from), from.size(), to);
-    EXPECT_NE(objection(bad), "") << to;
-  }
+  test::expect_refusals("docs/trace.schema.json", good, changes);
 }
 #else
 TEST(TraceSchema, HoldsForEveryProblem) {

@@ -1,7 +1,12 @@
 // JSON held against a schema, where the library for that is installed.
 #pragma once
 
+#include <gtest/gtest.h>
+
 #include <nlohmann/json.hpp>
+#include <string>
+#include <utility>
+#include <vector>
 
 #include "samples.h"
 
@@ -37,6 +42,18 @@ inline std::string schema_objection(const char* file, const std::string& text) {
     all += ": " + error.description;
   }
   return all;
+}
+
+/// Each of these changes makes a text, which the schema allows, one that it does not allow.
+inline void expect_refusals(const char* file, const std::string& good,
+                            const std::vector<std::pair<std::string, std::string>>& changes) {
+  ASSERT_EQ(schema_objection(file, good), "");
+  for (const auto& [from, to] : changes) {
+    std::string bad = good;
+    ASSERT_NE(bad.find(from), std::string::npos) << from;
+    bad.replace(bad.find(from), from.size(), to);
+    EXPECT_NE(schema_objection(file, bad), "") << to;
+  }
 }
 #endif
 
