@@ -51,6 +51,10 @@ inline constexpr int kMostExponent = 9'999;
 /// How symbols are written: "Ω" and "µ", or "ohm" and "u" for plain ASCII.
 enum class Letters { unicode, ascii };
 
+/// The SI prefix for a power of ten: "k" for 3, "" for 0; nothing where none from p to G stands for
+/// it.
+[[nodiscard]] std::optional<std::string_view> prefix_symbol(long power, Letters letters);
+
 /// "Ω", "V", "A", "W", "S", or in ASCII "ohm", "V", …
 [[nodiscard]] std::string_view symbol(Unit unit, Letters letters);
 

@@ -61,9 +61,12 @@ Outcome<Practice::Written> Practice::read(const Exercise& exercise, SourceText f
           .diagnostics = std::move(work.diagnostics)};
 }
 
+Situation Practice::situation() const {
+  return {*exercise_, written_.work, written_.judged, current_case(), options_};
+}
+
 std::string Practice::greeting() const {
-  const Situation situation{*exercise_, written_.work, written_.judged, current_case(), options_};
-  return greeting_words(situation, nothing_is_open());
+  return greeting_words(situation(), nothing_is_open());
 }
 
 std::string Practice::prompt() const {
@@ -72,8 +75,7 @@ std::string Practice::prompt() const {
 }
 
 std::string Practice::summary() const {
-  const Situation situation{*exercise_, written_.work, written_.judged, current_case(), options_};
-  return summary_words(situation, attempts_.all());
+  return summary_words(situation(), attempts_.all());
 }
 
 Practice::Reply Practice::take(std::string_view typed) {
@@ -171,8 +173,7 @@ Practice::Reply Practice::why() {
 }
 
 Practice::Reply Practice::show() const {
-  const Situation situation{*exercise_, written_.work, written_.judged, current_case(), options_};
-  return {standing_words(situation)};
+  return {standing_words(situation())};
 }
 
 Practice::Reply Practice::help() const {

@@ -17,6 +17,8 @@
 
 namespace ohmfold {
 
+struct Situation;
+
 /// So many claims a work may have in a session: after each, all of them are judged.
 inline constexpr std::size_t kMostClaimsInPractice = 1000;
 
@@ -57,6 +59,7 @@ class Practice {
   Practice(const Exercise& exercise, Written written, const TextOptions& options)
       : exercise_(&exercise), options_(options), written_(std::move(written)) {}
 
+  [[nodiscard]] Situation situation() const;
   static Outcome<Written> read(const Exercise& exercise, SourceText file);
 
   Reply claim(const std::string& line);

@@ -45,9 +45,8 @@ class NextStep {
   // leads nowhere.
   [[nodiscard]] bool is_about_one_source() const {
     if (!book_.solved().main.source.exists()) return false;
-    if (const auto* between = std::get_if<ResistanceBetween>(question_)) {
-      const auto port = main_port(book_.solved());
-      return port && port->lies_between(between->from, between->to);
+    if (std::holds_alternative<ResistanceBetween>(*question_)) {
+      return is_main_resistance(book_.solved(), target_of(*question_));
     }
     return !std::holds_alternative<TheveninBetween>(*question_) &&
            !std::holds_alternative<ValueOf>(*question_);

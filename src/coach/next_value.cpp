@@ -179,15 +179,6 @@ class WayBack {
   std::vector<Target> before_;
 };
 
-bool asks_for_the_whole(const CaseBook& book, const Question& question) {
-  const PartId source = book.solved().main.source;
-  if (!source.exists()) return false;
-  if (const auto* seen = std::get_if<ResistanceSeenBy>(&question)) return seen->battery == source;
-  const auto* between = std::get_if<ResistanceBetween>(&question);
-  const auto port = main_port(book.solved());
-  return between != nullptr && port && port->lies_between(between->from, between->to);
-}
-
 Unit unit_of(const Target& target, const Answer& answer, const CaseBook& book) {
   return target.claimed == Claimed::value ? unit_of(answer.question, book.problem())
                                           : ohmfold::unit_of(target.claimed);
@@ -197,11 +188,11 @@ Unit unit_of(const Target& target, const Answer& answer, const CaseBook& book) {
 
 Hint next_value(const CaseBook& book, const Answer& answer) {
   Target target = target_of(answer.question);
+  if (is_main_resistance(book.solved(), target)) {
+    target = {Claimed::whole_resistance, {}, {}, {}};
+  }
   if (std::holds_alternative<TheveninBetween>(answer.question) && book.claimed(target) != nullptr) {
     target.claimed = Claimed::resistance_between;
-  }
-  if (asks_for_the_whole(book, answer.question)) {
-    target = {Claimed::whole_resistance, {}, {}, {}};
   }
   const Need need = WayBack(book).first_unknown(target);
   Hint hint;

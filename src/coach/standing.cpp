@@ -26,11 +26,11 @@ class WhatItGives {
   Gives operator()(const ResistanceBetween& asked) const {
     const bool same = is_between(Claimed::resistance_between, asked.from, asked.to) ||
                       is_between(Claimed::resistance_between, asked.to, asked.from);
-    return when(same || (is_whole() && main_lies_between(asked.from, asked.to)));
+    return when(same || is_whole(asked));
   }
   Gives operator()(const ResistanceSeenBy& asked) const {
     const bool seen = line_.claimed == Claimed::resistance_seen_by && line_.of == asked.battery;
-    return when(seen || (is_whole() && solved_.main.source == asked.battery));
+    return when(seen || is_whole(asked));
   }
   Gives operator()(const TheveninBetween& asked) const {
     if (is_between(Claimed::voltage_between, asked.from, asked.to)) return Gives::first;
@@ -47,10 +47,10 @@ class WhatItGives {
   [[nodiscard]] bool is_between(Claimed claimed, PointId from, PointId to) const {
     return line_.claimed == claimed && line_.at == from && line_.to == to;
   }
-  [[nodiscard]] bool is_whole() const { return line_.claimed == Claimed::whole_resistance; }
-  [[nodiscard]] bool main_lies_between(PointId from, PointId to) const {
-    const auto port = main_port(solved_);
-    return port && port->lies_between(from, to);
+  // Is the line about the whole network, and the question, too?
+  [[nodiscard]] bool is_whole(const Question& question) const {
+    return line_.claimed == Claimed::whole_resistance &&
+           is_main_resistance(solved_, target_of(question));
   }
 
   const Judgement& line_;

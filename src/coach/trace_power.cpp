@@ -102,14 +102,6 @@ const std::vector<PartId>& Tracing::living() const {
   return *living_;
 }
 
-bool Tracing::is_main_question(const Target& target) const {
-  const PartId source = book_.solved().main.source;
-  if (!source.exists()) return false;
-  if (target.claimed == Claimed::resistance_seen_by) return target.part == source;
-  const auto port = main_port(book_.solved());
-  return port && port->lies_between(target.first, target.second);
-}
-
 Found Tracing::by_solution(const Target& target) {
   if (!solution_) solution_.emplace(OwnSolution::find(book_));
   if (!*solution_) return std::nullopt;
@@ -131,7 +123,8 @@ Found Tracing::by_solution(const Target& target) {
     case Claimed::whole_resistance:
     case Claimed::resistance_between:
     case Claimed::resistance_seen_by: {
-      const bool main = target.claimed == Claimed::whole_resistance || is_main_question(target);
+      const bool main =
+          target.claimed == Claimed::whole_resistance || is_main_resistance(book_.solved(), target);
       const PartId source = source_of_network();
       return main && source.exists() ? over(at(own.voltage, source), at(own.current, source))
                                      : Found();

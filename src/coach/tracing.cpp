@@ -5,7 +5,7 @@
 #include <utility>
 
 #include "circuit/set_case.h"
-#include "coach/own_routes.h"
+#include "coach/main_port.h"
 
 namespace ohmfold {
 namespace {
@@ -87,7 +87,7 @@ Found Tracing::derive(const Target& target, int depth) {
       return whole(depth - 1);
     case Claimed::resistance_between:
     case Claimed::resistance_seen_by:
-      return is_main_question(target) ? whole(depth - 1) : Found();
+      return is_main_resistance(book_.solved(), target) ? whole(depth - 1) : Found();
   }
   return std::nullopt;
 }

@@ -75,7 +75,6 @@ class Tracing {
   [[nodiscard]] PartId only_part() const;
   [[nodiscard]] bool is_only_part(PartId part) const;
   [[nodiscard]] const std::vector<PartId>& living() const;
-  [[nodiscard]] bool is_main_question(const Target& target) const;
   Found by_solution(const Target& target);
 
   const CaseBook& book_;

@@ -3,47 +3,23 @@
 
 #include <algorithm>
 
+#include "exact/rounded.h"
 #include "ohmfold/error.h"
 
 namespace ohmfold::views {
 
 namespace {
 
-/// The prefix of a power of ten, or nothing where there is none.
-std::optional<std::string_view> prefix_of(int power) {
-  switch (power) {
-    case -12:
-      return "p";
-    case -9:
-      return "n";
-    case -6:
-      return "µ";
-    case -3:
-      return "m";
-    case 0:
-      return "";
-    case 3:
-      return "k";
-    case 6:
-      return "M";
-    case 9:
-      return "G";
-    default:
-      return std::nullopt;
-  }
+std::optional<std::string_view> prefix_of(const WrittenValue& value) {
+  return prefix_symbol(value.power, Letters::unicode);
 }
 
-Number power_of_ten(int power) {
-  Number result(1);
-  for (int i = 0; i < std::abs(power); ++i) result = result * Number(10);
-  return power < 0 ? Number(1) / result : result;
-}
-
-Words with_unit(std::string number, int power, std::optional<Unit> unit) {
-  const std::string prefix(prefix_of(power).value_or(""));
+/// The number with the prefix and the unit that the value was written with.
+Words with_unit_of(const WrittenValue& value, std::string number) {
+  const std::string_view prefix = prefix_of(value).value_or("");
   if (number.starts_with('-')) number.replace(0, 1, "−");
-  if (!unit && prefix.empty()) return say(number);
-  return say(number, "\u00A0", prefix, unit ? symbol(*unit, Letters::unicode) : "");
+  if (!value.unit && prefix.empty()) return say(number);
+  return say(number, "\u00A0", prefix, value.unit ? symbol(*value.unit, Letters::unicode) : "");
 }
 
 }  // namespace
@@ -60,10 +36,10 @@ std::optional<int> figures_of(std::string_view digits) {
 }
 
 Words written_words(const WrittenValue& value, int figures) {
-  if (value.digits.empty() || !prefix_of(value.power)) {
+  if (value.digits.empty() || !prefix_of(value)) {
     return say(Amount{{value.number, value.unit.value_or(Unit::ohm)}, Form::compact, figures});
   }
-  return with_unit(value.digits, value.power, value.unit);
+  return with_unit_of(value, value.digits);
 }
 
 std::optional<Quantity> CaseWords::resistance(PartId part) const {
@@ -163,11 +139,10 @@ Words JudgedLine::right_as_stated() const {
   const Quantity& right = *judgement.right;
   const WrittenValue* value = written();
   const std::optional<int> figures = stated_figures();
-  if (value == nullptr || !figures || !prefix_of(value->power) || right.number.is_symbolic()) {
+  if (value == nullptr || !figures || !prefix_of(*value) || right.number.is_symbolic()) {
     return words.value(right);
   }
-  const Number scaled = right.number / power_of_ten(value->power);
-  return with_unit(round_to_figures(scaled, *figures), value->power, value->unit);
+  return with_unit_of(*value, round_to_figures(scaled(right.number, -value->power), *figures));
 }
 
 std::optional<Quantity> JudgedLine::target() const {
