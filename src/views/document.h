@@ -1,11 +1,14 @@
 // What a worked solution consists of before any writer gives it a form: headings, paragraphs,
-// lines of working and tables, without escapes or line ends.
+// lines of working, tables and figures, without escapes or line ends.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
+#include "drawing/schematic.h"
+#include "ohmfold/value.h"
 #include "views/formula.h"
 #include "views/words.h"
 
@@ -46,7 +49,29 @@ struct Table {
   std::vector<std::vector<Words>> rows;
 };
 
-using Block = std::variant<Heading, Paragraph, Entry, Working, Table>;
+/// A drawing, and what is said of it to those who do not see it.
+struct Figure {
+  Words caption;
+  std::string title;        ///< one line
+  std::string description;  ///< each part and its points, in sentences
+  drawing::Schematic schematic;
+};
+
+/// What a step of a workbook asks for before it is shown.
+struct Asked {
+  Words question;  ///< "What is R12?"
+  Quantity value;
+};
+
+/// Begins a step: a few blocks that belong together, up to the next StepEnd. Steps do not contain
+/// steps. Pages break between them; a workbook covers them.
+struct StepBegin {
+  Words title;               ///< what it is about, without telling its result
+  std::vector<Asked> asked;  ///< empty: there is nothing to type
+};
+struct StepEnd {};
+
+using Block = std::variant<Heading, Paragraph, Entry, Working, Table, Figure, StepBegin, StepEnd>;
 
 struct Document {
   std::vector<Block> blocks;
@@ -62,6 +87,11 @@ struct Document {
     if (!lines.empty()) blocks.emplace_back(Working{std::move(lines)});
   }
   void table(Table table) { blocks.emplace_back(std::move(table)); }
+  void figure(Figure figure) { blocks.emplace_back(std::move(figure)); }
+  void begin_step(Words title, std::vector<Asked> asked = {}) {
+    blocks.emplace_back(StepBegin{std::move(title), std::move(asked)});
+  }
+  void end_step() { blocks.emplace_back(StepEnd{}); }
 };
 
 }  // namespace ohmfold::views

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "drawing/box_text.h"
 #include "views/lettering.h"
 #include "views/table_text.h"
 
@@ -107,6 +108,17 @@ class TextWriter {
     }
     after_ = After::table;
   }
+
+  void operator()(const Figure& figure) {
+    if (after_ != After::heading) text_ += '\n';
+    text_ += drawing::box_text(figure.schematic, SymbolSet::rectangle, options_.letters,
+                               options_.colour);
+    after_ = After::table;
+    (*this)(Paragraph{figure.caption, 0});
+  }
+
+  void operator()(const StepBegin& /*step*/) {}
+  void operator()(const StepEnd& /*step*/) {}
 
  private:
   enum class After { heading, paragraph, entry, working, table };

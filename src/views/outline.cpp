@@ -45,9 +45,9 @@ Selection select(std::size_t count, bool whole) {
   return {count, kFirst, kLast};
 }
 
-Document outline(const Trace& trace, int figures) {
+Document outline(const Trace& trace, const OutlineOptions& options) {
   const Problem& problem = *trace.problem;
-  if (figures <= 0) figures = problem.figures;
+  const int figures = options.figures > 0 ? options.figures : problem.figures;
   Document document;
   add_statement(trace, figures, document);
   for (std::size_t i = 0; i < trace.cases.size(); ++i) {

@@ -1,13 +1,23 @@
 // The worked solution as a document: what stands in it and in which order.
 #pragma once
 
+#include "ohmfold/handout.h"
 #include "ohmfold/trace.h"
 #include "views/document.h"
 
 namespace ohmfold::views {
 
-/// Built once from the trace; every writer renders the same document. `figures` 0: as the problem
-/// says. Cost: linear in the trace, though long lists are shown in part only.
-[[nodiscard]] Document outline(const Trace& trace, int figures);
+struct OutlineOptions {
+  int figures = 0;  ///< significant figures; 0: as the problem says
+  Content content = Content::solution;
+  Redraws redraws = Redraws::none;
+  Notation notation = Notation::units;
+  /// What figures are measured in; none: there are no figures at all.
+  const drawing::Sizes* sizes = nullptr;
+};
+
+/// Built once from the trace; every writer renders the same document. Cost: linear in the trace,
+/// though long lists are shown in part only, and large circuits are not drawn.
+[[nodiscard]] Document outline(const Trace& trace, const OutlineOptions& options);
 
 }  // namespace ohmfold::views

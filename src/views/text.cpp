@@ -8,7 +8,7 @@
 namespace ohmfold {
 
 std::string render_text(const Trace& trace, const TextOptions& options) {
-  return views::document_text(views::outline(trace, options.figures), options);
+  return views::document_text(views::outline(trace, {.figures = options.figures}), options);
 }
 
 std::string render_inspection_text(const Inspection& inspection, const TextOptions& options) {

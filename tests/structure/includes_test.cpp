@@ -25,9 +25,12 @@ const std::map<std::string, std::set<std::string>> kArrows = {
     {"bridge", {"exact", "circuit", "rules"}},
     {"solve", {"exact", "circuit", "rules", "check", "bridge"}},
     {"coach", {"exact", "circuit", "language", "rules", "solve"}},
-    {"views", {"exact", "circuit"}},
+    {"drawing", {"exact", "circuit"}},
+    {"views", {"exact", "circuit", "drawing"}},
+    {"handout", {"exact", "circuit", "drawing", "views"}},
     {"cli",
-     {"exact", "circuit", "language", "rules", "check", "bridge", "solve", "coach", "views"}},
+     {"exact", "circuit", "language", "rules", "check", "bridge", "solve", "coach", "drawing",
+      "views", "handout"}},
 };
 
 /// Libraries of others, by the first folder of their headers, and where each may be included.
@@ -35,6 +38,7 @@ const std::map<std::string, std::set<std::string>> kGuests = {
     {"cln", {"exact", "circuit", "rules", "check", "solve", "cli", "include/ohmfold/value.h"}},
     {"ginac", {"check"}},
     {"nlohmann", {"views"}},
+    {"boost", {"drawing"}},
     {"CLI", {"cli"}},
     {"histedit.h", {"cli"}},
 };
