@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include "check/disjoint_sets.h"
+#include "circuit/disjoint_sets.h"
 #include "check/report.h"
 #include "circuit/spanning.h"
 

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "check/disjoint_sets.h"
+#include "circuit/disjoint_sets.h"
 #include "ohmfold/network.h"
 
 namespace ohmfold::check {

@@ -6,7 +6,7 @@
 #include <exception>
 #include <string>
 
-#include "check/disjoint_sets.h"
+#include "circuit/disjoint_sets.h"
 #include "ohmfold/error.h"
 
 namespace ohmfold::check {

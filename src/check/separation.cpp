@@ -7,7 +7,7 @@
 #include <unordered_set>
 #include <utility>
 
-#include "check/disjoint_sets.h"
+#include "circuit/disjoint_sets.h"
 
 namespace ohmfold::check {
 namespace {

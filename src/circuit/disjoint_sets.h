@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-namespace ohmfold::check {
+namespace ohmfold {
 
 /// Union-find by size with path halving (Tarjan, J. ACM 22 (1975) 215). Cost: near constant a call.
 class DisjointSets {
@@ -38,4 +38,4 @@ class DisjointSets {
   std::vector<std::uint32_t> size_;
 };
 
-}  // namespace ohmfold::check
+}  // namespace ohmfold
