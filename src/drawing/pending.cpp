@@ -23,9 +23,6 @@ std::string tikz(const Schematic&, SymbolSet, bool) {
 std::string tikz_preamble() {
   return {};
 }
-Placement lay_out(const Network&, const LayoutOptions&) {
-  return {};
-}
 std::optional<CorePlan> place_cube(const Core&) {
   return {};
 }
