@@ -13,7 +13,6 @@
 namespace ohmfold {
 namespace {
 
-using check::DisjointSets;
 using check::name_of;
 
 // A network with the points that ideal wires join made one, and without what conducts nothing.

@@ -24,6 +24,7 @@ class Arranging {
     made_.cores.resize(shapes.size());
     outer_above_.resize(shapes.size(), false);
     outer_below_.resize(shapes.size(), false);
+    in_ladder_.resize(shapes.size(), false);
   }
 
   Arrangement run() {
@@ -105,6 +106,7 @@ class Arranging {
     std::rotate(wide, wide + 1, children.end());
     outer_above_[series] = outer_above_[number];
     outer_below_[series] = outer_below_[number];
+    in_ladder_[series] = in_ladder_[number];
     lay_along(series);
   }
 
@@ -116,6 +118,7 @@ class Arranging {
                                    [&](std::uint32_t child) { return !is_part(child); });
     if (wide == children.end()) {
       if (number == 0) close_loop(box, children.size());
+      if (in_ladder_[number]) end_ladder(number, children.size());
       return;
     }
     const auto above = static_cast<int>(wide - children.begin());
@@ -125,7 +128,15 @@ class Arranging {
     if (outer_above_[number]) box.lying_above = std::min(above, kMostLying);
     if (outer_below_[number]) box.lying_below = std::min(below, kMostLying);
     if (box.lying_above == above) outer_above_[*wide] = outer_above_[number];
+    in_ladder_[*wide] = box.lying_above > 0;
     if (box.lying_below == below) outer_below_[*last] = outer_below_[number];
+  }
+
+  /// The last rung of a ladder stands below its rail, like those before it.
+  void end_ladder(std::uint32_t number, std::size_t count) {
+    BoxOf& box = made_.boxes[number];
+    box.lying_above = outer_above_[number] ? 1 : 0;
+    box.lying_below = outer_below_[number] && count > 2 ? 1 : 0;
   }
 
   /// A plain loop of some parts goes round in a rectangle.
@@ -189,7 +200,8 @@ class Arranging {
   const std::vector<int>& heights_;
   const bool slanted_;
   Arrangement made_;
-  std::vector<bool> outer_above_, outer_below_;  // by shape
+  std::vector<bool> outer_above_, outer_below_;  // by shape: are its outermost wires the frame's?
+  std::vector<bool> in_ladder_;                  // by shape: is it fed by a part that lies?
 };
 
 }  // namespace

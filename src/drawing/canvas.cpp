@@ -34,8 +34,14 @@ void Canvas::edge(std::uint32_t edge, Path line, std::size_t seat) {
 Placement Canvas::placement() && {
   std::sort(made_.parts.begin(), made_.parts.end(),
             [](const PlacedPart& a, const PlacedPart& b) { return a.part < b.part; });
+  std::vector<bool> joined(points_.size(), false);
+  for (const PlacedPart& placed : made_.parts) {
+    joined[network_.from(placed.part).index] = true;
+    joined[network_.to(placed.part).index] = true;
+  }
+  for (const Terminal& terminal : made_.terminals) joined[terminal.point.index] = true;
   for (std::uint32_t i = 0; i < points_.size(); ++i) {
-    if (!known_[i]) continue;
+    if (!joined[i]) continue;
     points_[i].point = PointId{i};
     made_.points.push_back(std::move(points_[i]));
   }

@@ -12,7 +12,10 @@ namespace ohmfold::drawing {
 class Canvas {
  public:
   Canvas(const Network& network, const DrawnGraph& graph)
-      : graph_(graph), points_(network.point_count()), known_(network.point_count(), false) {}
+      : network_(network),
+        graph_(graph),
+        points_(network.point_count()),
+        known_(network.point_count(), false) {}
 
   /// A wire of the point that the vertex belongs to; none where it would be a spot.
   void wire(std::uint32_t vertex, Spot from, Spot to);
@@ -25,11 +28,13 @@ class Canvas {
     made_.terminals.push_back({graph_.point_of[vertex], at});
   }
 
+  /// Without the points at which nothing is drawn.
   [[nodiscard]] Placement placement() &&;
 
  private:
   PlacedPoint& point(std::uint32_t vertex) { return points_[graph_.point_of[vertex].index]; }
 
+  const Network& network_;
   const DrawnGraph& graph_;
   Placement made_;
   std::vector<PlacedPoint> points_;

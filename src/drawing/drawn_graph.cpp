@@ -209,7 +209,9 @@ DrawnGraph drawn_graph(const Network& network, PartId wanted) {
     // A port that is not the root marks two points and is nothing to draw.
     if (network.kind(part) == ElementKind::port) continue;
     const auto [a, b] = vertices.ends(network, part);
-    graph.edges.push_back({a, b, EdgeKind::part, part});
+    // What a case takes out leaves its place empty, so that all else stands as in other cases.
+    const bool gone = network.kind(part) == ElementKind::taken_out;
+    graph.edges.push_back({a, b, gone ? EdgeKind::phantom : EdgeKind::part, part});
   }
   Ties(graph).tie();
   return graph;

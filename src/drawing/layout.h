@@ -13,15 +13,15 @@ namespace ohmfold::drawing {
 
 struct LayoutOptions {
   /// The source or port that the network is seen from; it lies at the left. None: the first part.
-  PartId root;
+  PartId root = {};
   /// By PointId: 0 for the highest potential, counting up as it falls; equal ones are equal. May be
   /// empty. Only decides what series and parallel leave open.
-  std::vector<int> heights;
+  std::vector<int> heights = {};
   /// May lines run at other angles than right ones (diamonds, cubes)? A terminal cannot draw them.
   bool slanted = true;
   /// Where the file wants points to be; y counts upwards, in cells. Points of the file may have
   /// been merged: Network::representative tells.
-  std::vector<PlaceHint> hints;
+  std::vector<PlaceHint> hints = {};
 };
 
 /// A placement of all living parts. Equal input gives equal output. Cost: near-linear in the parts

@@ -9,7 +9,7 @@
 //     lies on the other; they may cross, at right angles, in the middle of both;
 //   - round the seat of a symbol (the middle of its segment) half a cell along the path is free of
 //     crossings and corners, and no other line comes closer than half a cell, nor another seat
-//     closer than a cell.
+//     closer than a cell; two seats at right angles may be half a cell apart in both directions.
 #pragma once
 
 #include <cstddef>

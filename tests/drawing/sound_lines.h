@@ -231,6 +231,12 @@ class Meetings {
     }
   }
 
+  /// Do their lines stand at right angles?
+  [[nodiscard]] bool are_square(const Seat& a, const Seat& b) const {
+    return dot(direction(owners_[a.owner].lines[a.line]),
+               direction(owners_[b.owner].lines[b.line])) == 0;
+  }
+
   void compare_seats() {
     std::vector<Seat> sorted = seats_;
     std::sort(sorted.begin(), sorted.end(),
@@ -239,6 +245,8 @@ class Meetings {
       for (std::size_t k = i + 1; k < sorted.size(); ++k) {
         const Spot apart = sorted[k].middle - sorted[i].middle;
         if (apart.x >= 2 * kCell) break;
+        const bool corner = std::abs(apart.x) >= kCell && std::abs(apart.y) >= kCell;
+        if (corner && are_square(sorted[i], sorted[k])) continue;
         if (dot(apart, apart) < std::int64_t{4} * kCell * kCell) {
           faults_.push_back("two seats are near each other: " + owners_[sorted[i].owner].name +
                             " and " + owners_[sorted[k].owner].name);
