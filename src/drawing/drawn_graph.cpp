@@ -2,6 +2,7 @@
 #include "drawing/drawn_graph.h"
 
 #include <algorithm>
+#include <unordered_map>
 
 #include "circuit/blocks.h"
 
@@ -159,13 +160,27 @@ class Ties {
       for (const std::uint32_t hanging : blocks_at_[at]) {
         if (tied_[hanging]) continue;
         tied_[hanging] = true;
-        const std::uint32_t beside = next_to_[at];
-        const std::uint32_t last = measure(hanging, at);
-        next_to_[at] = beside;
-        add_phantom(last, beside);
+        tie_block(hanging, at);
         open.insert(open.end(), vertices_of_.begin() + 1, vertices_of_.end());
       }
     }
+  }
+
+  /// Ties a block that hangs from one vertex. What hangs from a loose end goes on from there.
+  void tie_block(std::uint32_t block, std::uint32_t at) {
+    const std::uint32_t beside = next_to_[at];
+    const std::uint32_t last = measure(block, at);
+    const auto loose = loose_.find(at);
+    if (loose == loose_.end()) {
+      next_to_[at] = beside;
+      loose_[last] = graph_.edges.size();
+      add_phantom(last, beside);
+      return;
+    }
+    const std::size_t phantom = loose->second;
+    loose_.erase(loose);
+    graph_.edges[phantom].a = last;
+    loose_[last] = phantom;
   }
 
   [[nodiscard]] std::vector<std::uint32_t> vertices(std::uint32_t block) const {
@@ -188,6 +203,7 @@ class Ties {
   std::vector<std::vector<std::uint32_t>> links_;      // by vertex, empty between calls of measure
   std::vector<std::uint32_t> vertices_of_;             // of the block measured last
   std::vector<bool> tied_;                             // by block
+  std::unordered_map<std::uint32_t, std::size_t> loose_;  // vertices from which a phantom leads on
   std::uint32_t main_ = 0;
 };
 
