@@ -2,6 +2,7 @@
 #include "drawing/lines.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace ohmfold::drawing {
 

@@ -1,6 +1,8 @@
 // Turning symbols onto the direction of their lead, without floating point.
 #include "drawing/turned.h"
 
+#include <cstdlib>
+
 namespace ohmfold::drawing {
 
 namespace {
@@ -28,19 +30,20 @@ std::int64_t rounded_quotient(std::int64_t dividend, std::int64_t divisor) {
 Turn turn_to(Spot direction) {
   if (direction.y == 0) return {direction.x < 0 ? -kMilli : kMilli, 0};
   if (direction.x == 0) return {0, direction.y < 0 ? -kMilli : kMilli};
+  // Long enough for the thousandths, and so short that the squares fit.
+  constexpr std::int64_t kLongest = std::int64_t{1} << 30;
   std::int64_t x = direction.x;
   std::int64_t y = direction.y;
-  // So short that the square below fits.
-  constexpr std::int64_t kLongest = 1'000'000;
-  while (x > kLongest || x < -kLongest || y > kLongest || y < -kLongest) {
+  while (std::abs(x) < kLongest / 2 && std::abs(y) < kLongest / 2) {
+    x *= 2;
+    y *= 2;
+  }
+  while (std::abs(x) > kLongest || std::abs(y) > kLongest) {
     x /= 2;
     y /= 2;
   }
-  // The length in sixteenths, so that short directions keep their thousandths.
-  constexpr std::int64_t kFiner = 16 * 16;
-  const std::int64_t length = square_root((x * x + y * y) * kFiner * kFiner);
-  return {rounded_quotient(x * kMilli * kFiner, length),
-          rounded_quotient(y * kMilli * kFiner, length)};
+  const std::int64_t length = square_root(x * x + y * y);
+  return {rounded_quotient(x * kMilli, length), rounded_quotient(y * kMilli, length)};
 }
 
 FineSpot placed(FineSpot local, Spot middle, Turn turn) {
