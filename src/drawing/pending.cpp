@@ -1,6 +1,5 @@
 // Stands in until the pieces are there.
 #include "drawing/box_text.h"
-#include "drawing/core.h"
 #include "drawing/figures.h"
 #include "drawing/hints.h"
 #include "drawing/layout.h"
@@ -24,15 +23,6 @@ std::string tikz_preamble() {
   return {};
 }
 Placement lay_out(const Network&, const LayoutOptions&) {
-  return {};
-}
-std::optional<CorePlan> place_cube(const Core&) {
-  return {};
-}
-std::optional<CorePlan> place_planar(const Core&) {
-  return {};
-}
-CorePlan place_crossing(const Core&) {
   return {};
 }
 std::optional<Placement> lay_out_by_hints(const Network&, const LayoutOptions&, const Placement&) {
