@@ -249,7 +249,7 @@ class CoreCheck {
   }
 
   /// Nothing else comes as near as half a cell to a box, but the wires of its corners along its top
-  /// and its bottom.
+  /// and its bottom, and other parts at its corners above and below.
   void look_into_box(std::size_t i) {
     const CoreEdge& edge = core_.edges[i];
     const EdgePlace& place = plan_.edges[i];
@@ -258,9 +258,13 @@ class CoreCheck {
     stay_within({box.min, box.max}, name_of_edge(i));
     for (const Owner& owner : owners_) {
       if (owner.name == name_of_edge(i)) continue;
-      const bool is_own = owner.is_point && (owner.point == edge.from || owner.point == edge.to);
+      Spot margin{kCell / 2, kCell / 2};
+      if (owner.is_point && (owner.point == edge.from || owner.point == edge.to)) margin = {0, 0};
+      for (const auto& [end, corner] : owner.joints) {
+        if (corner == edge.from || corner == edge.to) margin.y = 0;
+      }
       for (const Segment& line : owner.lines) {
-        const bool is_inside = is_own ? enters(line, box) : enters(line, grown(box));
+        const bool is_inside = enters(line, {box.min - margin, box.max + margin});
         if (is_inside) {
           faults_.push_back("comes into the box of " + name_of_edge(i) + ": " + owner.name + " " +
                             text(line));
@@ -269,10 +273,6 @@ class CoreCheck {
     }
   }
 
-  static Box grown(const Box& box) {
-    const Spot margin{kCell / 2, kCell / 2};
-    return {box.min - margin, box.max + margin};
-  }
   /// Does it pass through the inside of the box, or along the line of its ports?
   static bool enters(const Segment& line, const Box& box) {
     const auto [left, right] = std::minmax(line.from.x, line.to.x);
