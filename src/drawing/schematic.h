@@ -66,6 +66,7 @@ struct Arrow {
 
 struct DrawnPart {
   PartId part;
+  std::string name;  ///< as the labels call it; stays where the labels leave it out
   SymbolKind kind{};
   Path path;       ///< lead, symbol, lead; from the first point of the part to its second
   Spot middle;     ///< of the symbol, on a segment of the path
@@ -78,6 +79,7 @@ struct DrawnPart {
 
 struct DrawnPoint {
   PointId point;
+  std::string name;  ///< as DrawnPart::name
   std::vector<Segment> wires;
   std::vector<Spot> dots;   ///< where three or more lines meet
   std::vector<Spot> rings;  ///< ends to which nothing is joined: terminals, loose ends
