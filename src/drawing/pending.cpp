@@ -35,14 +35,6 @@ CorePlan place_crossing(const Core&) {
 std::optional<Placement> lay_out_by_hints(const Network&, const LayoutOptions&, const Placement&) {
   return {};
 }
-const Sizes& paper_sizes() {
-  static const Sizes sizes;
-  return sizes;
-}
-const Sizes& terminal_sizes() {
-  static const Sizes sizes;
-  return sizes;
-}
 struct Figures::State {};
 Figures::Figures(const Problem&, const Reduction&, Captions, const Sizes&, FigureOptions) {}
 Figures::~Figures() = default;
