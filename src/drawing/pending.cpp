@@ -1,7 +1,6 @@
 // Stands in until the pieces are there.
 #include "drawing/box_text.h"
 #include "drawing/core.h"
-#include "drawing/figures.h"
 #include "drawing/hints.h"
 #include "drawing/layout.h"
 #include "drawing/svg.h"
@@ -33,15 +32,6 @@ CorePlan place_crossing(const Core&) {
   return {};
 }
 std::optional<Placement> lay_out_by_hints(const Network&, const LayoutOptions&, const Placement&) {
-  return {};
-}
-struct Figures::State {};
-Figures::Figures(const Problem&, const Reduction&, Captions, const Sizes&, FigureOptions) {}
-Figures::~Figures() = default;
-Schematic Figures::after(std::size_t) const {
-  return {};
-}
-Stability Figures::stability() const {
   return {};
 }
 }  // namespace ohmfold::drawing
