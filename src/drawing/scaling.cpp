@@ -1,0 +1,203 @@
+// Scales, and a placement drawn at one of them.
+#include "drawing/scaling.h"
+
+#include <algorithm>
+#include <unordered_map>
+#include <utility>
+
+#include "drawing/junctions.h"
+#include "drawing/slant.h"
+
+namespace ohmfold::drawing {
+
+namespace {
+
+const std::vector<LabelLine> kNothing;
+
+bool is_of_kind(const Look& look, PartId part, PartKind kind) {
+  return part.index < look.problem.parts.size() && look.problem.part(part).kind == kind;
+}
+
+SymbolKind symbol_of(const Look& look, PartId part) {
+  switch (look.kind(part)) {
+    case ElementKind::resistor:
+      return is_of_kind(look, part, PartKind::lamp) ? SymbolKind::lamp : SymbolKind::resistor;
+    case ElementKind::battery:
+      return SymbolKind::battery;
+    case ElementKind::current_source:
+    case ElementKind::switched_off:
+      return SymbolKind::current_source;
+    case ElementKind::ammeter:
+      return SymbolKind::ammeter;
+    case ElementKind::voltmeter:
+      return SymbolKind::voltmeter;
+    case ElementKind::open_switch:
+      return SymbolKind::open_switch;
+    case ElementKind::closed_switch:
+      return SymbolKind::closed_switch;
+    case ElementKind::port:
+    case ElementKind::wire:
+    case ElementKind::shorted:
+    case ElementKind::taken_out:
+      break;
+  }
+  return SymbolKind::plain;
+}
+
+std::string text_of(const std::vector<LabelLine>& lines, TextRole role) {
+  const auto found = std::find_if(lines.begin(), lines.end(),
+                                  [&](const LabelLine& line) { return line.role == role; });
+  return found == lines.end() ? std::string() : found->text;
+}
+
+/// Draws one placement.
+class Drawing {
+ public:
+  Drawing(const Look& look, const Redrawing& redrawing, const Scale& scale, LabelTexts& texts)
+      : look_(look), redrawing_(redrawing), scale_(scale), texts_(texts) {}
+
+  Schematic run() {
+    const Placement placement = redrawing_.placement();
+    for (const PlacedPoint& placed : placement.points) {
+      DrawnPoint point;
+      point.point = placed.point;
+      point.name = text_of(look_.caption(placed.point), TextRole::point_name);
+      for (const Segment& wire : placed.wires) {
+        point.wires.push_back({scale_(wire.from), scale_(wire.to)});
+      }
+      index_of_.emplace(placed.point.index, schematic_.points.size());
+      schematic_.points.push_back(std::move(point));
+      texts_.points.push_back(look_.caption(placed.point));
+      texts_.names.push_back(scale_(placed.at));
+    }
+    ends_.resize(schematic_.points.size());
+    for (const PlacedPart& placed : placement.parts) draw(placed);
+    for (std::size_t i = 0; i < ends_.size(); ++i) mark_junctions(schematic_.points[i], ends_[i]);
+    for (const Terminal& terminal : placement.terminals) ring(terminal);
+    schematic_.crossings = crossings_of(schematic_);
+    return std::move(schematic_);
+  }
+
+ private:
+  void draw(const PlacedPart& placed) {
+    DrawnPart part;
+    part.part = placed.part;
+    part.name = text_of(look_.caption(placed.part), TextRole::part_name);
+    part.kind = symbol_of(look_, placed.part);
+    for (const Spot corner : placed.path) part.path.push_back(scale_(corner));
+    const Spot from = part.path[placed.seat];
+    const Spot to = part.path[placed.seat + 1];
+    part.direction = to - from;
+    part.middle = {from.x + (to.x - from.x) / 2, from.y + (to.y - from.y) / 2};
+    const auto [first, second] = redrawing_.points_of(placed.part);
+    if (look_.kind(placed.part) == ElementKind::switched_off) {
+      draw_gap(part, placed.seat, first, second);
+      return;
+    }
+    end_at(first, part.path.front());
+    end_at(second, part.path.back());
+    add_arrow(part);
+    schematic_.parts.push_back(std::move(part));
+    texts_.parts.push_back(look_.caption(placed.part));
+  }
+
+  /// Its leads remain, as loose ends of its points.
+  void draw_gap(const DrawnPart& part, std::size_t seat, PointId first, PointId second) {
+    const Spot half = stride(part.direction, look_.sizes.symbol_length / 2);
+    Path before(part.path.begin(), part.path.begin() + static_cast<std::ptrdiff_t>(seat) + 1);
+    before.push_back(part.middle - half);
+    Path after{part.middle + half};
+    after.insert(after.end(), part.path.begin() + static_cast<std::ptrdiff_t>(seat) + 1,
+                 part.path.end());
+    const auto add = [&](PointId point, const Path& path) {
+      const auto found = index_of_.find(point.index);
+      if (found == index_of_.end()) return;
+      for (std::size_t i = 0; i + 1 < path.size(); ++i) {
+        schematic_.points[found->second].wires.push_back({path[i], path[i + 1]});
+      }
+    };
+    add(first, before);
+    add(second, after);
+  }
+
+  void end_at(PointId point, Spot spot) {
+    const auto found = index_of_.find(point.index);
+    if (found != index_of_.end()) ends_[found->second].push_back(spot);
+  }
+
+  void ring(const Terminal& terminal) {
+    const auto found = index_of_.find(terminal.point.index);
+    if (found == index_of_.end()) return;
+    std::vector<Spot>& rings = schematic_.points[found->second].rings;
+    const Spot at = scale_(terminal.at);
+    if (std::find(rings.begin(), rings.end(), at) == rings.end()) rings.push_back(at);
+  }
+
+  void add_arrow(DrawnPart& part) const {
+    const std::vector<int>& currents = look_.captions.currents;
+    if (part.part.index >= currents.size() || currents[part.part.index] == 0) return;
+    const Spot along =
+        currents[part.part.index] > 0 ? part.direction : Spot{-part.direction.x, -part.direction.y};
+    const int tip = Measures(look_.sizes).arrow_tip();
+    part.arrows.push_back({part.middle + stride(along, tip), along});
+  }
+
+  const Look& look_;
+  const Redrawing& redrawing_;
+  const Scale& scale_;
+  LabelTexts& texts_;
+  Schematic schematic_;
+  std::unordered_map<std::uint32_t, std::size_t> index_of_;  ///< by point
+  std::vector<std::vector<Spot>> ends_;                      ///< of parts, by drawn point
+};
+
+/// Even numbers have a middle; on a terminal that is of no use.
+int unit_of(int cell, const Sizes& sizes) {
+  const int unit = (cell + kCell - 1) / kCell;
+  return sizes.slanted ? unit + unit % 2 : unit;
+}
+
+Scale scale_of(int width, int height, const LabelRoom& room, const Sizes& sizes) {
+  Scale scale{unit_of(width, sizes), unit_of(height, sizes), {}};
+  if (room.slanted) scale.x = scale.y = std::max(scale.x, scale.y);
+  return scale;
+}
+
+}  // namespace
+
+const std::vector<LabelLine>& Look::caption(PartId part) const {
+  return part.index < captions.parts.size() ? captions.parts[part.index] : kNothing;
+}
+
+const std::vector<LabelLine>& Look::caption(PointId point) const {
+  return point.index < captions.points.size() ? captions.points[point.index] : kNothing;
+}
+
+ElementKind Look::kind(PartId part) const {
+  if (part.index < reduction.start.part_count()) return reduction.start.kind(part);
+  return reduction.end.kind(part);
+}
+
+Scale close_scale(const LabelRoom& room, const Sizes& sizes) {
+  const Measures measures(sizes);
+  const int apart = measures.clearance();
+  const int along = 2 * (measures.arrow_tip() + 2 * apart);
+  const int upright = 2 * measures.frame_across() + room.width + 4 * apart;
+  return scale_of(std::max({along, upright, room.name_width + measures.name_offset() + apart}),
+                  std::max(along, room.height + 4 * apart), room, sizes);
+}
+
+Scale wide_scale(const LabelRoom& room, const Sizes& sizes) {
+  const Measures measures(sizes);
+  const int beside = measures.frame_across() + 3 * measures.clearance();
+  const Scale close = close_scale(room, sizes);
+  return scale_of(std::max(kCell * close.x, 2 * (beside + std::max(room.width, room.name_width))),
+                  std::max(kCell * close.y, 2 * (beside + room.height)), room, sizes);
+}
+
+Schematic drawn(const Look& look, const Redrawing& redrawing, const Scale& scale,
+                LabelTexts& texts) {
+  return Drawing(look, redrawing, scale, texts).run();
+}
+
+}  // namespace ohmfold::drawing

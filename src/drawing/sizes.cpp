@@ -1,0 +1,131 @@
+// How large things are on paper and on a terminal, and how wide text is there.
+#include <algorithm>
+#include <array>
+#include <cstdint>
+
+#include "drawing/schematic.h"
+
+namespace ohmfold::drawing {
+
+namespace {
+
+/// The character at `at`, which moves behind it. A broken sequence counts as one character each
+/// byte.
+std::uint32_t next_character(std::string_view text, std::size_t& at) {
+  const auto byte = [&](std::size_t i) {
+    return static_cast<std::uint32_t>(static_cast<unsigned char>(text[i]));
+  };
+  const std::uint32_t lead = byte(at);
+  std::size_t length = 1;
+  if (lead >= 0xF0) {
+    length = 4;
+  } else if (lead >= 0xE0) {
+    length = 3;
+  } else if (lead >= 0xC0) {
+    length = 2;
+  }
+  if (length == 1 || at + length > text.size()) {
+    ++at;
+    return lead < 0x80 ? lead : 0xFFFD;
+  }
+  std::uint32_t character = lead & (0xFFU >> (length + 1));
+  for (std::size_t i = 1; i < length; ++i) character = (character << 6U) | (byte(at + i) & 0x3FU);
+  at += length;
+  return character;
+}
+
+/// Characters from `first` to `last` that are at most so wide.
+struct Range {
+  std::uint32_t first, last;
+  int width;
+};
+
+template <std::size_t N>
+int width_in(const std::array<Range, N>& ranges, std::uint32_t character, int otherwise) {
+  const auto* const after =
+      std::upper_bound(ranges.begin(), ranges.end(), character,
+                       [](std::uint32_t c, const Range& range) { return c < range.first; });
+  if (after == ranges.begin()) return otherwise;
+  const Range& range = *(after - 1);
+  return character <= range.last ? range.width : otherwise;
+}
+
+constexpr int kEm = 1000;
+
+/// Of ASCII from the space on, in thousandths of an em: the metrics of Helvetica, which faces made
+/// to replace it share (Adobe's published metrics, from memory).
+constexpr std::array<int, 95> kAscii{
+    278,  278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278,  // to /
+    556,  556, 556, 556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556,  // to ?
+    1015, 667, 667, 722, 722, 667, 611, 778, 722, 278, 500, 667, 556, 833, 722, 778,  // to O
+    667,  778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556,  // to _
+    333,  556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556,  // to o
+    556,  556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584};      // to ~
+
+/// Where a range is left out, kWidest.
+constexpr std::array<Range, 16> kOnPaper{{{0xA0, 0xA0, 278},
+                                          {0xA1, 0x24F, kEm},
+                                          {0x250, 0x2FF, 800},
+                                          {0x300, 0x36F, 0},  // combining marks
+                                          {0x370, 0x3FF, 850},
+                                          {0x400, 0x52F, 1150},
+                                          {0x530, 0x6FF, kEm},
+                                          {0x1E00, 0x1FFF, 1050},
+                                          {0x2000, 0x200A, kEm},
+                                          {0x200B, 0x200F, 0},  // without width, and directions
+                                          {0x2010, 0x2027, kEm},
+                                          {0x20D0, 0x20FF, 0},
+                                          {0x2126, 0x2126, 850},
+                                          {0x2E80, 0xD7A3, 1050},   // East Asian
+                                          {0xFDF0, 0xFDFD, 12000},  // phrases in one character
+                                          {0x12000, 0x1254F, 6000}}};
+constexpr int kWidest = 1400;
+
+/// The pixels of an em in a label.
+constexpr int kLetterSize = 13;
+
+int paper_width(std::string_view text) {
+  std::int64_t width = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    const std::uint32_t character = next_character(text, at);
+    const bool plain = character >= 0x20 && character < 0x7F;
+    width += plain ? kAscii.at(character - 0x20) : width_in(kOnPaper, character, kWidest);
+  }
+  constexpr std::int64_t kLongest = 1'000'000;
+  return static_cast<int>(std::min(kLongest, (width * kLetterSize + kEm - 1) / kEm));
+}
+
+/// Columns (Unicode Standard Annex 11, from memory: the blocks that matter in running text).
+constexpr std::array<Range, 11> kOnTerminal{{{0x300, 0x36F, 0},
+                                             {0x1100, 0x115F, 2},
+                                             {0x200B, 0x200F, 0},
+                                             {0x20D0, 0x20FF, 0},
+                                             {0x2E80, 0xA4CF, 2},
+                                             {0xAC00, 0xD7A3, 2},
+                                             {0xF900, 0xFAFF, 2},
+                                             {0xFE00, 0xFE0F, 0},
+                                             {0xFE30, 0xFE6F, 2},
+                                             {0xFF00, 0xFF60, 2},
+                                             {0x1F300, 0x3FFFD, 2}}};
+
+int terminal_width(std::string_view text) {
+  int width = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    width += width_in(kOnTerminal, next_character(text, at), 1);
+  }
+  return width;
+}
+
+}  // namespace
+
+const Sizes& paper_sizes() {
+  static constexpr Sizes kSizes{44, 16, 18, 17, 6, 10, true, paper_width};
+  return kSizes;
+}
+
+const Sizes& terminal_sizes() {
+  static constexpr Sizes kSizes{5, 3, 1, 1, 1, 1, false, terminal_width};
+  return kSizes;
+}
+
+}  // namespace ohmfold::drawing
