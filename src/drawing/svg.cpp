@@ -230,10 +230,11 @@ std::string head(const Schematic& schematic, const SvgText& text, bool alone) {
 std::string svg(const Schematic& schematic, const SvgText& text, SymbolSet symbols, bool alone) {
   const Arcs arcs(schematic.crossings);
   std::string written = head(schematic, text, alone);
-  for (const DrawnPoint& point : schematic.points) written += point_group(point, arcs);
   for (const DrawnPart& part : schematic.parts) {
     written += part_group(part, schematic, arcs, symbols);
   }
+  // Behind the parts: a ring covers the end of the lead below it.
+  for (const DrawnPoint& point : schematic.points) written += point_group(point, arcs);
   return written + "</svg>\n";
 }
 

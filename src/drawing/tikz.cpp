@@ -34,8 +34,9 @@ class Picture {
     text_ = "\\begin{tikzpicture}[circuit]\n";
     text_ += "\\path[use as bounding box] (0,0) rectangle " +
              at(fine({schematic_.width, schematic_.height})) + ";\n";
-    for (const DrawnPoint& point : schematic_.points) add(point);
     for (const DrawnPart& part : schematic_.parts) add(part);
+    // Behind the parts: a ring covers the end of the lead below it.
+    for (const DrawnPoint& point : schematic_.points) add(point);
     return text_ + "\\end{tikzpicture}\n";
   }
 
