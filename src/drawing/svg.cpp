@@ -38,7 +38,7 @@ std::string commands(const Line& line) {
   std::string written = 'M' + pair(line.from);
   const std::string radius = std::to_string(kArc);
   const std::string arc = " A" + radius + ' ' + radius + " 0 0 ";
-  for (const Piece& piece : line.pieces) {
+  for (const LinePiece& piece : line.pieces) {
     if (piece.arc) {
       written += arc;
       written += piece.clockwise ? "1 " : "0 ";
