@@ -40,7 +40,7 @@ Rows box(const Look& look) {
 /// Doubled, two lines beside each other.
 Rows zigzag(const Look& look) {
   if (look.lies()) {
-    return look.doubled ? Rows{{-2, 0, "\\/\\/\\"}, {-2, 1, "\\/\\/\\"}} : Rows{{-2, 0, "/\\/\\/"}};
+    return look.doubled ? Rows{{-2, 0, R"(\/\/\)"}, {-2, 1, R"(\/\/\)"}} : Rows{{-2, 0, "/\\/\\/"}};
   }
   return look.doubled ? Rows{{-1, -1, ">>"}, {-1, 0, "<<"}, {-1, 1, ">>"}}
                       : Rows{{0, -1, ">"}, {0, 0, "<"}, {0, 1, ">"}};

@@ -37,9 +37,11 @@ std::string circle(std::string_view kind, FineSpot centre, Milli radius) {
 std::string commands(const Line& line) {
   std::string written = 'M' + pair(line.from);
   const std::string radius = std::to_string(kArc);
-  for (const Piece& piece : line.pieces) {
+  const std::string arc = " A" + radius + ' ' + radius + " 0 0 ";
+  for (const LinePiece& piece : line.pieces) {
     if (piece.arc) {
-      written += " A" + radius + ' ' + radius + " 0 0 " + (piece.clockwise ? "1 " : "0 ");
+      written += arc;
+      written += piece.clockwise ? "1 " : "0 ";
     } else {
       written += " L";
     }
@@ -77,7 +79,7 @@ std::string_view role_class(TextRole role) {
 std::string name_text(std::string_view name) {
   const auto [stem, digits] = split_name(name);
   if (digits.empty()) return xml_text(name);
-  return xml_text(stem) + "<tspan class=\"sub\" dy=\"3\">" + xml_text(digits) + "</tspan>";
+  return xml_text(stem) + R"(<tspan class="sub" dy="3">)" + xml_text(digits) + "</tspan>";
 }
 
 std::string label_text(const Label& label) {
@@ -228,10 +230,11 @@ std::string head(const Schematic& schematic, const SvgText& text, bool alone) {
 std::string svg(const Schematic& schematic, const SvgText& text, SymbolSet symbols, bool alone) {
   const Arcs arcs(schematic.crossings);
   std::string written = head(schematic, text, alone);
-  for (const DrawnPoint& point : schematic.points) written += point_group(point, arcs);
   for (const DrawnPart& part : schematic.parts) {
     written += part_group(part, schematic, arcs, symbols);
   }
+  // Behind the parts: a ring covers the end of the lead below it.
+  for (const DrawnPoint& point : schematic.points) written += point_group(point, arcs);
   return written + "</svg>\n";
 }
 

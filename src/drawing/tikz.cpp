@@ -34,8 +34,9 @@ class Picture {
     text_ = "\\begin{tikzpicture}[circuit]\n";
     text_ += "\\path[use as bounding box] (0,0) rectangle " +
              at(fine({schematic_.width, schematic_.height})) + ";\n";
-    for (const DrawnPoint& point : schematic_.points) add(point);
     for (const DrawnPart& part : schematic_.parts) add(part);
+    // Behind the parts: a ring covers the end of the lead below it.
+    for (const DrawnPoint& point : schematic_.points) add(point);
     return text_ + "\\end{tikzpicture}\n";
   }
 
@@ -70,7 +71,7 @@ class Picture {
     const Line line = arcs_.through(spots);
     text_ += styled("draw", style) + at(line.from);
     FineSpot from = line.from;
-    for (const Piece& piece : line.pieces) {
+    for (const LinePiece& piece : line.pieces) {
       if (piece.arc) {
         add_arc(from, piece);
       } else {
@@ -82,7 +83,7 @@ class Picture {
   }
 
   /// Half a circle as two curves of Bézier, whose handles are 0.5523 of the radius long.
-  void add_arc(FineSpot from, const Piece& piece) {
+  void add_arc(FineSpot from, const LinePiece& piece) {
     const FineSpot middle{(from.x + piece.to.x) / 2, (from.y + piece.to.y) / 2};
     const FineSpot ahead{(piece.to.x - from.x) / 2, (piece.to.y - from.y) / 2};
     const FineSpot out =
