@@ -1,7 +1,6 @@
 // Stands in until the pieces are there.
 #include "drawing/box_text.h"
 #include "drawing/figures.h"
-#include "drawing/hints.h"
 #include "drawing/layout.h"
 #include "drawing/svg.h"
 #include "drawing/tikz.h"
@@ -23,9 +22,6 @@ std::string tikz_preamble() {
   return {};
 }
 Placement lay_out(const Network&, const LayoutOptions&) {
-  return {};
-}
-std::optional<Placement> lay_out_by_hints(const Network&, const LayoutOptions&, const Placement&) {
   return {};
 }
 const Sizes& paper_sizes() {
