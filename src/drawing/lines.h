@@ -12,7 +12,7 @@ namespace ohmfold::drawing {
 inline constexpr int kArc = 6;
 
 /// One more piece of a line.
-struct Piece {
+struct Leg {
   FineSpot to;
   bool arc = false;        ///< half a circle of kArc, otherwise straight
   bool clockwise = false;  ///< of an arc, as seen with y downwards
@@ -21,7 +21,7 @@ struct Piece {
 /// From a spot on, piece after piece.
 struct Line {
   FineSpot from;
-  std::vector<Piece> pieces;
+  std::vector<Leg> pieces;
 };
 
 /// The two leads of a part whose symbol takes `half` to each side of its middle; one line where

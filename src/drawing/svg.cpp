@@ -37,7 +37,7 @@ std::string circle(std::string_view kind, FineSpot centre, Milli radius) {
 std::string commands(const Line& line) {
   std::string written = 'M' + pair(line.from);
   const std::string radius = std::to_string(kArc);
-  for (const Piece& piece : line.pieces) {
+  for (const Leg& piece : line.pieces) {
     if (piece.arc) {
       written += " A" + radius + ' ' + radius + " 0 0 " + (piece.clockwise ? "1 " : "0 ");
     } else {

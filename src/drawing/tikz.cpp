@@ -70,7 +70,7 @@ class Picture {
     const Line line = arcs_.through(spots);
     text_ += styled("draw", style) + at(line.from);
     FineSpot from = line.from;
-    for (const Piece& piece : line.pieces) {
+    for (const Leg& piece : line.pieces) {
       if (piece.arc) {
         add_arc(from, piece);
       } else {
@@ -82,7 +82,7 @@ class Picture {
   }
 
   /// Half a circle as two curves of Bézier, whose handles are 0.5523 of the radius long.
-  void add_arc(FineSpot from, const Piece& piece) {
+  void add_arc(FineSpot from, const Leg& piece) {
     const FineSpot middle{(from.x + piece.to.x) / 2, (from.y + piece.to.y) / 2};
     const FineSpot ahead{(piece.to.x - from.x) / 2, (piece.to.y - from.y) / 2};
     const FineSpot out =
