@@ -95,7 +95,7 @@ class Labelling {
     if (slanted_ > 0) middle_ = {middle_.x / slanted_, middle_.y / slanted_};
     for (const DrawnPoint& point : schematic_.points) {
       for (const Segment& wire : point.wires) occupied_.add(wire);
-      const int dot = measures_.name_offset() - 1;
+      const int dot = measures_.name_offset() / 2;
       for (const Spot spot : point.dots) occupied_.add(around(spot, dot, dot));
       for (const Spot spot : point.rings) occupied_.add(around(spot, dot, dot));
     }

@@ -22,7 +22,7 @@ class Measures {
   /// Between what has nothing to do with one another, at least.
   [[nodiscard]] int clearance() const { return std::max(1, sizes_.gap / 3); }
   /// From a spot to the name of its point, along both directions.
-  [[nodiscard]] int name_offset() const { return std::max(1, 2 * sizes_.gap / 3); }
+  [[nodiscard]] int name_offset() const { return sizes_.gap; }
 
   /// Half of the room for the number of a step.
   [[nodiscard]] int tag_width() const { return 3 * sizes_.line_height / 4; }

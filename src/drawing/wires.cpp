@@ -131,9 +131,15 @@ std::vector<Segment> WireGraph::pruned() const {
   return joined(gone);
 }
 
-// From each spot where a straight run begins, along it to its end.
+// From each spot where a straight run begins, along it to its end. It ends where wires meet: two
+// that ran through one spot would only cross there.
 std::vector<Segment> WireGraph::joined(const std::vector<bool>& gone) const {
+  const auto is_meeting = [&](std::uint32_t at) {
+    return std::count_if(near_[at].begin(), near_[at].end(),
+                         [&](std::uint32_t next) { return !gone[next]; }) > 2;
+  };
   const auto next_in_line = [&](std::uint32_t before, std::uint32_t at) {
+    if (is_meeting(at)) return at;
     for (const std::uint32_t next : near_[at]) {
       if (!gone[next] && goes_straight_on(spots_[before], spots_[at], spots_[next])) return next;
     }
