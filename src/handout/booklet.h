@@ -21,8 +21,8 @@ namespace ohmfold::handout {
 /// answers of all of them in one table. There are no contents: a writer that shows some makes them
 /// from the headings, since only it knows how to lead to a place.
 ///
-/// Every StepBegin is followed by its StepEnd before the next one and before any heading of level 1
-/// or 2, so that steps can become elements that hold whole blocks.
+/// Every StepBegin is followed by its StepEnd before the next StepBegin, and no heading stands
+/// within a step: steps can become elements that hold whole blocks.
 [[nodiscard]] views::Document booklet(std::span<const Trace> traces,
                                       const views::OutlineOptions& options, bool answer_key);
 
