@@ -40,6 +40,9 @@ std::string rendered(const ClassReport& report, const OutputChoice& output) {
     case Format::csv:
       return render_class_report_csv(report);
     case Format::text:
+    case Format::html:
+    case Format::latex:
+    case Format::markdown:
       break;
   }
   return render_class_report_text(report, text_options(output));

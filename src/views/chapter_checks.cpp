@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "views/amounts.h"
+#include "views/another_way.h"
 #include "views/chapter.h"
 #include "views/check_sums.h"
 
@@ -30,6 +31,10 @@ class Checks {
     }
     add_law(CheckLaw::resistance);
     add_law(CheckLaw::short_circuit);
+    if (const auto way = another_way(scene_, trace_)) {
+      document_.entry("", way->rule);
+      document_.working({way->line});
+    }
     if (!trace_.shares.empty()) {
       document_.entry(
           "", say("The circuit with each source alone was checked in the same way, step by step."));
