@@ -11,9 +11,10 @@
 namespace ohmfold {
 
 std::string render_html(std::span<const Trace> traces, const HandoutOptions& options) {
-  handout::PageOptions page{
-      .symbols = options.symbols, .workbook = options.workbook, .figures = {}};
+  handout::PageOptions page;
   page.title = views::page_title(options.content);
+  page.symbols = options.symbols;
+  page.workbook = options.workbook;
   if (traces.size() == 1) page.title = traces.front().problem->title;
   views::Document all;
   for (const Trace& trace : traces) {

@@ -51,7 +51,7 @@ class BlockWriter {
   WrittenDocument write() {
     for (const views::Block& block : document_.blocks) std::visit(*this, block);
     leave_sections(0);
-    return {std::move(html_), std::move(sections_)};
+    return {std::move(html_), after_title_, std::move(sections_)};
   }
 
   void operator()(const views::Heading& heading) {
@@ -66,6 +66,7 @@ class BlockWriter {
     level_ = std::min(heading.level + outer_level_, kDeepestHeading);
     const std::string words = html_words(heading.words);
     put_heading(level_, words);
+    if (sections_.empty()) after_title_ = html_.size();
     sections_.push_back({heading.level, id, words});
     if (begins_problem && waits_as_a_whole()) begin_cover(page::kShowPart, words);
   }
@@ -107,7 +108,8 @@ class BlockWriter {
 
   void operator()(const views::Table& table) {
     leave_list();
-    html_ += "<div class=\"table\"><table>\n<thead><tr>";
+    html_ += "<div class=\"table\" role=\"group\" aria-label=\"" + std::string(page::kTable) +
+             "\" tabindex=\"0\"><table>\n<thead><tr>";
     for (const views::Column& column : table.columns) {
       html_ += "<th scope=\"col\"" + side(column) + ">" + html_words(column.heading) + "</th>";
     }
@@ -253,6 +255,7 @@ class BlockWriter {
   std::string prefix_ = "p0";  ///< of ids
   std::string list_;           ///< "ul" or "ol" while an entry is open
   int level_ = 1;              ///< of the last heading in the page
+  std::size_t after_title_ = 0;
   std::size_t problem_count_ = 0, section_count_ = 0, step_count_ = 0, figure_count_ = 0;
   bool in_step_ = false, open_step_ = false, open_cover_ = false;
 };

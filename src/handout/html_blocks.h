@@ -18,6 +18,7 @@ struct Section {
 
 struct WrittenDocument {
   std::string html;
+  std::size_t after_title = 0;  ///< where in `html` the first heading ends; 0 without one
   std::vector<Section> sections;
 };
 

@@ -82,15 +82,18 @@ std::string html_page(const views::Document& document, const PageOptions& option
   Contents contents(several ? 1 : 2);
   for (const Section& section : written.sections) contents.add(section);
 
+  // The title comes first, then what leads through the page, then the text.
+  std::string lead = contents.written();
+  if (options.workbook) lead += workbook_bar();
+  lead += "<div id=\"text\" tabindex=\"-1\"></div>\n";
+  std::string text = written.html;
+  if (several) lead.insert(0, "<h1>" + title + "</h1>\n");
+  text.insert(several ? 0 : written.after_title, lead);
+
   std::string html = "<!DOCTYPE html>\n<html lang=\"en\">\n" + head(title) + "<body>\n";
-  html += "<a class=\"skip\" href=\"#text\">" + std::string(page::kSkip) + "</a>\n";
-  html += contents.written();
-  html += "<main id=\"text\" tabindex=\"-1\"";
+  html += "<a class=\"skip\" href=\"#text\">" + std::string(page::kSkip) + "</a>\n<main";
   if (options.workbook) html += " data-key=\"" + workbook_key(written.html) + "\"";
-  html += ">\n";
-  if (several) html += "<h1>" + title + "</h1>\n";
-  if (options.workbook) html += workbook_bar();
-  html += written.html + "</main>\n";
+  html += ">\n" + text + "</main>\n";
   if (options.workbook) {
     html +=
         "<script>\n" + std::string(kWorkbookJudge) + std::string(kWorkbookScript) + "</script>\n";

@@ -13,8 +13,8 @@ namespace {
 
 using namespace views;
 
-/// A sum of more terms is broken into pieces.
-constexpr std::size_t kMostTermsInPiece = 3;
+/// A sum, or parts in parallel, with more bytes on one line are broken into pieces.
+constexpr std::size_t kMostBytesInPiece = 20;
 
 std::string token(std::string_view name, std::string_view text) {
   return "<" + std::string(name) + ">" + drawing::xml_text(text) + "</" + std::string(name) + ">";
@@ -83,10 +83,14 @@ class Writer {
   }
 
   std::string operator()(const InParallel& parallel) const {
-    return joined(parallel.terms, "<mo>∥</mo>", Bond::parallel);
+    std::string text;
+    for (const std::string& term : terms(parallel)) text += term;
+    return row(text);
   }
   std::string operator()(const Product& product) const {
-    return joined(product.factors, "<mo>·</mo>", Bond::product);
+    std::string text;
+    for (const std::string& factor : operands(product.factors, "·", Bond::product)) text += factor;
+    return row(text);
   }
   std::string operator()(const Quotient& quotient) const {
     return "<mfrac>" + write(quotient.above_below.front()) + write(quotient.above_below.back()) +
@@ -114,18 +118,24 @@ class Writer {
     return written;
   }
 
+  [[nodiscard]] std::vector<std::string> terms(const InParallel& parallel) const {
+    return operands(parallel.terms, "∥", Bond::parallel);
+  }
+
  private:
   static constexpr std::string_view kPlus = "<mo form=\"infix\">+</mo>";
   static constexpr std::string_view kMinus = "<mo form=\"infix\">−</mo>";
 
-  [[nodiscard]] std::string joined(const std::vector<Expression>& terms, std::string_view between,
-                                   Bond least) const {
-    std::string text;
+  /// Each after the first with the operator before it.
+  [[nodiscard]] std::vector<std::string> operands(const std::vector<Expression>& terms,
+                                                  std::string_view sign, Bond least) const {
+    std::vector<std::string> written;
     for (const Expression& term : terms) {
-      if (!text.empty()) text += between;
-      text += bracketed(write(term), bond(term) < least || is_signed(term));
+      std::string before;
+      if (!written.empty()) before = "<mo form=\"infix\">" + std::string(sign) + "</mo>";
+      written.push_back(before + bracketed(write(term), bond(term) < least || is_signed(term)));
     }
-    return row(text);
+    return written;
   }
 };
 
@@ -133,12 +143,14 @@ class Writer {
 void append_pieces(std::string before, const Expression& expression,
                    std::vector<std::string>& pieces) {
   const Writer writer;
-  const auto* sum = std::get_if<Sum>(&expression.node);
-  if (sum == nullptr || sum->terms.size() <= kMostTermsInPiece) {
-    pieces.push_back(before + writer.write(expression));
-    return;
+  const bool whole = formula_text(expression, Letters::ascii).size() <= kMostBytesInPiece;
+  std::vector<std::string> terms;
+  if (const auto* sum = std::get_if<Sum>(&expression.node)) terms = writer.terms(*sum);
+  if (const auto* parallel = std::get_if<InParallel>(&expression.node)) {
+    terms = writer.terms(*parallel);
   }
-  for (const std::string& term : writer.terms(*sum)) {
+  if (whole || terms.empty()) terms = {writer.write(expression)};
+  for (const std::string& term : terms) {
     pieces.push_back(before + term);
     before.clear();
   }

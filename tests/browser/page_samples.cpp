@@ -16,15 +16,19 @@ namespace {
 
 using namespace ohmfold;
 
+/// The first circuits stand in one document, too, and have workbooks of their own.
+constexpr std::size_t kInBooklet = 3;
+
 void write(const std::filesystem::path& path, const std::string& text) {
   std::ofstream(path, std::ios::binary) << text;
 }
 
-void write_both(const std::filesystem::path& folder, const std::string& stem,
-                const std::vector<Trace>& traces) {
+void write_pages(const std::filesystem::path& folder, const std::string& stem,
+                 const std::vector<Trace>& traces, bool workbook) {
   HandoutOptions options;
   options.answer_key = traces.size() > 1;
   write(folder / (stem + ".html"), render_html(traces, options));
+  if (!workbook) return;
   options.workbook = true;
   write(folder / (stem + "-workbook.html"), render_html(traces, options));
 }
@@ -58,9 +62,9 @@ int main(int count, char** arguments) {
       return 1;
     }
     const Trace trace = solve(*problem.value);
-    write_both(folder, std::filesystem::path(names[i]).stem().string(), {trace});
-    if (all.size() < 3) all.push_back(trace);
+    write_pages(folder, std::filesystem::path(names[i]).stem().string(), {trace}, i <= kInBooklet);
+    if (i <= kInBooklet) all.push_back(trace);
   }
-  if (all.size() > 1) write_both(folder, "booklet", all);
+  if (all.size() > 1) write_pages(folder, "booklet", all, true);
   return 0;
 }

@@ -1,6 +1,7 @@
 // Pages on paper.
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { launch, names, open, path } from "./pages.mjs";
 
@@ -37,7 +38,6 @@ test("no heading is the last line of a sheet", async () => {
 test("paper is white, also where the screen is dark", async () => {
   const { file } = await print("sample.html");
   execFileSync("pdftoppm", ["-r", "20", "-gray", "-singlefile", file, file.replace(".pdf", "")]);
-  const { readFileSync } = await import("node:fs");
   const image = readFileSync(file.replace(".pdf", ".pgm"));
   assert.equal(image.at(-1), 255);
 });

@@ -1,7 +1,7 @@
 // The workbook as a reader uses it.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { launch, open } from "./pages.mjs";
+import { address, launch, open } from "./pages.mjs";
 
 const kName = "sample-workbook.html";
 let browser;
@@ -130,7 +130,6 @@ test("showing all shows all", async () => {
 test("another document has another memory", async () => {
   const { context, page } = await open(browser, kName);
   await answer(page, "8/3");
-  const { address } = await import("./pages.mjs");
   await page.goto(address("hostile-workbook.html"));
   assert.equal(await page.locator("details[open]").count(), 0);
   await context.close();
@@ -142,7 +141,6 @@ test("a browser that keeps nothing does not stop it", async () => {
     Object.defineProperty(window, "localStorage", { get() { throw new Error("refused"); } });
   });
   const page = await context.newPage();
-  const { address } = await import("./pages.mjs");
   await page.goto(address(kName));
   assert.equal(await answer(page, "8/3"), "✓ Right.");
   await context.close();

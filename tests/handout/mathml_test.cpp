@@ -88,7 +88,7 @@ TEST(MathMlPieces, BeginWithEachTermOfALongSum) {
   Equation line;
   line.left = name("R");
   line.links.push_back(
-      {Relation::equal, sum({name("A"), name("B"), negative(name("C")), name("D")})});
+      {Relation::equal, sum({name("R123"), name("R456"), negative(name("R789")), name("R_L2")})});
   const std::vector<std::string> pieces = handout::mathml_pieces(line);
   ASSERT_EQ(pieces.size(), 4U);
   EXPECT_THAT(pieces[2], StartsWith("<math><mrow><mo form=\"infix\">−</mo>"));
