@@ -1,22 +1,9 @@
 // The words of a page's own parts, and the remarks of a workbook.
 #include "views/page_words.h"
 
-#include "ohmfold/error.h"
 #include "views/words.h"
 
 namespace ohmfold::views {
-
-std::string_view page_title(Content content) {
-  switch (content) {
-    case Content::solution:
-      return "Worked solutions";
-    case Content::problem:
-      return "Problems";
-    case Content::answers:
-      return "Answers";
-  }
-  throw InternalError("a content of an unknown kind");
-}
 
 std::vector<WorkbookRemark> workbook_remarks() {
   constexpr int kMostInWords = 9;

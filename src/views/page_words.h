@@ -5,8 +5,6 @@
 #include <string_view>
 #include <vector>
 
-#include "ohmfold/handout.h"
-
 namespace ohmfold::views {
 
 namespace page {
@@ -20,9 +18,6 @@ inline constexpr std::string_view kCheck = "Check";
 inline constexpr std::string_view kShowAll = "Show all";
 inline constexpr std::string_view kStartAgain = "Start again";
 }  // namespace page
-
-/// What a page with several problems is called: "Worked solutions", "Problems", "Answers".
-[[nodiscard]] std::string_view page_title(Content content);
 
 /// What a workbook says. The key is what the script of the page returns (workbook_judge.js).
 struct WorkbookRemark {
