@@ -2,9 +2,6 @@
 #include "ohmfold/handout.h"
 
 namespace ohmfold {
-std::string render_html(std::span<const Trace>, const HandoutOptions&) {
-  return {};
-}
 std::string render_latex(std::span<const Trace>, const HandoutOptions&) {
   return {};
 }
