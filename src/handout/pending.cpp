@@ -5,13 +5,4 @@ namespace ohmfold {
 std::string render_html(std::span<const Trace>, const HandoutOptions&) {
   return {};
 }
-std::string render_latex(std::span<const Trace>, const HandoutOptions&) {
-  return {};
-}
-std::string latex_preamble() {
-  return {};
-}
-Markdown render_markdown(std::span<const Trace>, const std::string&, const HandoutOptions&) {
-  return {};
-}
 }  // namespace ohmfold
