@@ -6,6 +6,7 @@
 #include "ohmfold/class_report.h"
 #include "ohmfold/coach.h"
 #include "ohmfold/decimal.h"
+#include "ohmfold/handout.h"
 #include "ohmfold/inspect.h"
 #include "ohmfold/trace.h"
 
@@ -20,6 +21,11 @@ struct TextOptions {
 
 /// The worked solution as a person would write it on paper.
 [[nodiscard]] std::string render_text(const Trace& trace, const TextOptions& options = {});
+
+/// The same with the content, redraws, notation and symbols of a handout; its other options are not
+/// used. `drawn`: figures stand in it, in box-drawing characters, instead of redraws in words.
+[[nodiscard]] std::string render_text(const Trace& trace, const TextOptions& options,
+                                      const HandoutOptions& handout, bool drawn);
 
 /// The trace as JSON, version 1 of "ohmfold-trace" (docs/trace.md). `figures` as in TextOptions.
 [[nodiscard]] std::string render_json(const Trace& trace, int figures = 0);

@@ -10,13 +10,24 @@
 
 namespace ohmfold {
 
+ExitCode tell_contradictions(const Trace& trace) {
+  if (!trace.has_contradiction() && !trace.is_beyond_budget()) return ExitCode::solved;
+  std::fputs(render_contradictions(trace).c_str(), stderr);
+  return ExitCode::wrong_input;
+}
+
 Answers::Answers(const OutputChoice& choice, bool several)
     : choice_(choice), several_(several), text_options_(text_options(choice)) {}
 
 ExitCode Answers::add(const Problem& problem, const SolveOptions& options) {
+  return add(problem, options, {}, false);
+}
+
+ExitCode Answers::add(const Problem& problem, const SolveOptions& options,
+                      const HandoutOptions& handout, bool drawn) {
   const Trace trace = solve(problem, options);
   append(choice_.format == Format::json ? render_json(trace, choice_.figures)
-                                        : render_text(trace, text_options_),
+                                        : render_text(trace, text_options_, handout, drawn),
          problem.source_name);
   return tell_contradictions(trace);
 }
@@ -27,12 +38,6 @@ ExitCode Answers::add_inspection(const Problem& problem) {
                                         : render_inspection_text(inspection, text_options_),
          problem.source_name);
   return tell_contradictions(inspection.trace);
-}
-
-ExitCode Answers::tell_contradictions(const Trace& trace) {
-  if (!trace.has_contradiction() && !trace.is_beyond_budget()) return ExitCode::solved;
-  std::fputs(render_contradictions(trace).c_str(), stderr);
-  return ExitCode::wrong_input;
 }
 
 void Answers::append(std::string answer, const std::string& source_name) {

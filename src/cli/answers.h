@@ -12,6 +12,10 @@
 
 namespace ohmfold {
 
+/// Tells on standard error which cases of a trace contradict themselves, or are too long with their
+/// symbols.
+[[nodiscard]] ExitCode tell_contradictions(const Trace& trace);
+
 class Answers {
  public:
   /// `several`: may hold the answers to more than one text. Then JSON is an array, however many
@@ -21,6 +25,11 @@ class Answers {
   /// Solves a problem and keeps the answer. Contradictions are told on standard error at once.
   [[nodiscard]] ExitCode add(const Problem& problem, const SolveOptions& options);
 
+  /// The same; as text with the content and the notation of a handout, and where they are `drawn`
+  /// with its figures.
+  [[nodiscard]] ExitCode add(const Problem& problem, const SolveOptions& options,
+                             const HandoutOptions& handout, bool drawn);
+
   /// Inspects a problem and keeps the answer, in the same way.
   [[nodiscard]] ExitCode add_inspection(const Problem& problem);
 
@@ -28,7 +37,6 @@ class Answers {
   [[nodiscard]] ExitCode deliver() const;
 
  private:
-  static ExitCode tell_contradictions(const Trace& trace);
   void append(std::string answer, const std::string& source_name);
 
   OutputChoice choice_;

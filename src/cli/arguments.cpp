@@ -1,13 +1,12 @@
 // Reads the command line. The only file that includes CLI11, which takes seconds to compile.
 #include <CLI/CLI.hpp>
-#include <map>
 #include <string>
-#include <string_view>
 #include <utility>
 #include <vector>
 
 #include "cli/command.h"
-#include "language/nearest.h"
+#include "cli/option_words.h"
+#include "cli/wrong_arguments.h"
 
 namespace ohmfold {
 namespace {
@@ -24,12 +23,24 @@ void one_value(CLI::Option* option, const std::string& value) {
   option->option_text(value)->type_name(value)->take_last();
 }
 
+void add_significant_figures(CLI::App& command, OutputChoice& output) {
+  one_value(
+      command
+          .add_option("--figures", output.figures, "Significant figures of rounded values, 1 to 30")
+          ->check(CLI::Range(1, 30)),
+      "N");
+}
+
+void add_ascii(CLI::App& command, OutputChoice& output) {
+  command.add_flag("--ascii", output.ascii, "Write ohm and u, not the signs of ohm and micro");
+}
+
 /// How text is laid out.
 void add_layout(CLI::App& command, OutputChoice& output) {
   one_value(command.add_option("--width", output.width, "Columns of text, 40 to 400; else 80")
                 ->check(CLI::Range(40, 400)),
             "N");
-  command.add_flag("--ascii", output.ascii, "Write ohm and u, not the signs of ohm and micro");
+  add_ascii(command, output);
 }
 
 void add_output_file(CLI::App& command, OutputChoice& output) {
@@ -49,31 +60,17 @@ void add_format(CLI::App& command, std::string& format, const std::vector<std::s
 }
 
 /// The options of the commands that solve.
-void add_output_options(CLI::App& command, OutputChoice& output, std::string& format) {
-  one_value(
-      command
-          .add_option("--figures", output.figures, "Significant figures of rounded values, 1 to 30")
-          ->check(CLI::Range(1, 30)),
-      "N");
-  add_format(command, format, {"text", "json"});
+void add_output_options(CLI::App& command, OutputChoice& output, std::string& format,
+                        const std::vector<std::string>& formats = {"text", "json"}) {
+  add_significant_figures(command, output);
+  add_format(command, format, formats);
   add_output_file(command, output);
   add_layout(command, output);
 }
 
-/// The words of --method.
-const std::map<std::string, Method>& methods() {
-  static const std::map<std::string, Method> words = {
-      {"series-parallel", Method::series_parallel},
-      {"equal-potentials", Method::equal_potentials},
-      {"delta-star", Method::delta_star},
-      {"node-voltage", Method::node_voltage},
-      {"superposition", Method::superposition}};
-  return words;
-}
-
 void add_method(CLI::App& command, std::string& method) {
   one_value(command.add_option("--method", method, "The way on where series and parallel stop")
-                ->check(CLI::IsMember(methods())),
+                ->check(CLI::IsMember(method_words())),
             "METHOD");
 }
 
@@ -101,23 +98,33 @@ void add_strict_rounding(CLI::App& command, bool& strict) {
   command.add_flag("--strict-rounding", strict, "Rounding too early costs the accuracy mark");
 }
 
-/// The words of --level.
-const std::map<std::string, HintLevel>& levels() {
-  static const std::map<std::string, HintLevel> words = {
-      {"nudge", HintLevel::nudge}, {"point", HintLevel::point}, {"tell", HintLevel::tell}};
-  return words;
+/// One of the words of a table.
+template <class Value>
+void add_choice(CLI::App& command, const std::string& option, std::string& word,
+                const WordsFor<Value>& words, const std::string& shown, const std::string& what) {
+  one_value(command.add_option(option, word, what)->check(CLI::IsMember(words)), shown);
 }
 
-const std::map<std::string, Format>& format_words() {
-  static const std::map<std::string, Format> words = {
-      {"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}};
-  return words;
+void add_symbols(CLI::App& command, std::string& symbols) {
+  add_choice(command, "--symbols", symbols, symbol_words(), "SYMBOLS",
+             "Resistors as rectangle (the default) or zigzag");
+}
+
+/// The long names of a command's options as a person types them; with `given`, of those that were.
+std::vector<std::string> option_names(const CLI::App& command, bool given = false) {
+  std::vector<std::string> names;
+  for (const CLI::Option* option : command.get_options()) {
+    if (given && option->count() == 0) continue;
+    for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+  }
+  return names;
 }
 
 /// All that CLI11 writes into, and the commands that it finds.
 struct CommandLine {
   CLI::App app{kAbout, "ohmfold"};
   SolveCommand solve;
+  DrawCommand draw;
   InspectCommand inspect;
   CombineCommand combine;
   CheckCommand check;
@@ -127,7 +134,14 @@ struct CommandLine {
   std::string format = "text";
   std::string method;
   std::string level = "nudge";
+  std::string content = "solution";
+  std::string redraws = "stages";
+  std::string symbols = "rectangle";
+  std::string notation = "units";
+  std::string drawing_format;
+  std::string after = "0";
   CLI::App* solving = nullptr;
+  CLI::App* drawing = nullptr;
   CLI::App* inspecting = nullptr;
   CLI::App* combining = nullptr;
   CLI::App* checking = nullptr;
@@ -149,7 +163,10 @@ struct CommandLine {
               "Solve only the case of this label; may be repeated");
     add_pairs(*solving, solve.pairs);
     add_method(*solving, method);
-    add_output_options(*solving, solve.output, format);
+    add_output_options(*solving, solve.output, format,
+                       {"text", "json", "html", "latex", "markdown"});
+    add_handout();
+    add_drawing();
 
     inspecting = app.add_subcommand("inspect", "Tell whether series and parallel suffice, and why");
     add_files(*inspecting, inspect.files, inspect.cases,
@@ -169,6 +186,46 @@ struct CommandLine {
     add_output_options(*combining, combine.output, format);
   }
 
+  void add_handout() {
+    CLI::App& command = *solving;
+    add_choice(command, "--content", content, content_words(), "CONTENT",
+               "solution (the default), problem or answers");
+    add_choice(command, "--redraws", redraws, redraw_words(), "REDRAWS",
+               "Figures of stages (the default), steps or none");
+    add_symbols(command, symbols);
+    add_choice(command, "--notation", notation, notation_words(), "NOTATION",
+               "Resistors in units (the default) or letters, 4K7");
+    command.add_flag("--answer-key", solve.handout.answer_key, "All answers once more at the end");
+    command.add_flag("--workbook", solve.handout.workbook, "HTML: cover the steps until asked for");
+    command.add_flag("--fragment", solve.handout.fragment, "LaTeX: without a preamble");
+    command.add_flag("--inline", solve.inline_figures, "Markdown: put the figures into the text");
+    command.add_flag("--figures-in-text", solve.figures_in_text, "Text: draw the circuits in it");
+  }
+
+  void add_drawing() {
+    drawing = app.add_subcommand("draw", "Draw the circuit of a file, or what is left of it");
+    drawing->add_option("FILE", draw.file, "A circuit file; - is standard input")
+        ->required()
+        ->option_text(" ");
+    one_value(drawing->add_option("--case", draw.label, "The case of this label, not the first"),
+              "LABEL");
+    one_value(drawing->add_option("--after", after, "After so many steps, or after the last")
+                  ->check(CLI::Range(0, 1'000'000'000) | CLI::IsMember({"last"})),
+              "N");
+    add_pairs(*drawing, draw.pairs);
+    add_method(*drawing, method);
+    add_choice(*drawing, "--as", drawing_format, drawing_format_words(), "FORMAT",
+               "svg, tikz or text; else by the file's ending");
+    add_symbols(*drawing, symbols);
+    drawing->add_flag("--currents", draw.drawing.currents, "Show currents with their directions");
+    drawing->add_flag("--potentials", draw.drawing.potentials, "Show the potential of each point");
+    drawing->add_flag("!--no-values", draw.drawing.values, "Leave out the values of the parts");
+    drawing->add_flag("!--no-marks", draw.drawing.marks, "Do not mark what the next steps take");
+    add_significant_figures(*drawing, draw.output);
+    add_output_file(*drawing, draw.output);
+    add_ascii(*drawing, draw.output);
+  }
+
   void add_judging() {
     checking = app.add_subcommand("check", "Judge each line of a work file");
     add_problem(*checking, check.problem);
@@ -185,7 +242,7 @@ struct CommandLine {
     hinting->add_option("WORK", hint.work, "A work file; without one, nothing is done yet")
         ->option_text(" ");
     one_value(hinting->add_option("--level", level, "nudge (the default), point or tell")
-                  ->check(CLI::IsMember(levels())),
+                  ->check(CLI::IsMember(level_words())),
               "LEVEL");
     add_output_file(*hinting, hint.output);
     add_layout(*hinting, hint.output);
@@ -210,14 +267,15 @@ struct CommandLine {
 
   /// Requires that parsing succeeded.
   [[nodiscard]] Command command() && {
-    for (OutputChoice* output : {&solve.output, &inspect.output, &combine.output, &check.output,
-                                 &hint.output, &practise.output, &mark.output}) {
+    for (OutputChoice* output : {&solve.output, &draw.output, &inspect.output, &combine.output,
+                                 &check.output, &hint.output, &practise.output, &mark.output}) {
       output->format = format_words().at(format);
       if (output->file == "-") output->file.clear();
     }
-    if (!method.empty()) solve.method = methods().at(method);
-    hint.level = levels().at(level);
-    if (solving->parsed()) return std::move(solve);
+    if (!method.empty()) solve.method = draw.method = method_words().at(method);
+    hint.level = level_words().at(level);
+    if (solving->parsed()) return solve_command();
+    if (drawing->parsed()) return draw_command();
     if (inspecting->parsed()) return std::move(inspect);
     if (combining->parsed()) return std::move(combine);
     if (checking->parsed()) return std::move(check);
@@ -225,26 +283,35 @@ struct CommandLine {
     if (practising->parsed()) return std::move(practise);
     return std::move(mark);
   }
-};
 
-bool is_option(std::string_view word) {
-  return word.size() > 1 && word.front() == '-';
-}
-
-/// The options of a command as a person types them.
-std::vector<std::string> option_names(const CLI::App& command) {
-  std::vector<std::string> names;
-  for (const CLI::Option* option : command.get_options()) {
-    for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+ private:
+  Command solve_command() {
+    solve.handout.content = content_words().at(content);
+    solve.handout.redraws = redraw_words().at(redraws);
+    solve.handout.symbols = symbol_words().at(symbols);
+    solve.handout.notation = notation_words().at(notation);
+    solve.handout.figures = solve.output.figures;
+    return checked(solve, *solving);
   }
-  return names;
-}
 
-std::string unknown_option(const CLI::App& command, const std::string& word) {
-  const std::vector<std::string> names = option_names(command);
-  const std::vector<std::string_view> known(names.begin(), names.end());
-  return "there is no option '" + word + "'; " + suggestion(word, known, "options");
-}
+  Command draw_command() {
+    draw.format = drawing_format.empty() ? drawing_format_of(draw.output.file)
+                                         : drawing_format_words().at(drawing_format);
+    draw.drawing.symbols = symbol_words().at(symbols);
+    draw.drawing.figures = draw.output.figures;
+    draw.after_last = after == "last";
+    if (!draw.after_last) draw.after = std::stoul(after);
+    return checked(draw, *drawing);
+  }
+
+  /// The command, unless its options do not go together.
+  template <class Chosen>
+  static Command checked(Chosen& chosen, const CLI::App& command) {
+    const std::string complaint = misfit(chosen, option_names(command, true));
+    if (complaint.empty()) return std::move(chosen);
+    return WrongUse{complaint + "\nTry: ohmfold " + command.get_name() + " --help"};
+  }
+};
 
 std::vector<std::string> command_names(const CLI::App& app) {
   std::vector<std::string> names;
@@ -252,32 +319,21 @@ std::vector<std::string> command_names(const CLI::App& app) {
   return names;
 }
 
-/// What is wrong where no command was recognised.
-std::string no_command(const CLI::App& app, const std::vector<std::string>& words) {
-  const std::vector<std::string> names = command_names(app);
-  const std::vector<std::string_view> known(names.begin(), names.end());
-  if (words.empty()) return "a command is needed; the commands are " + listed(known, known.size());
-  const std::string& word = words.front();
-  if (is_option(word)) return unknown_option(app, word);
-  const std::string finding = "there is no command '" + word + "'; ";
-  if (word.ends_with(".circuit")) return finding + "did you mean 'solve " + word + "'?";
-  if (word.ends_with(".work")) return finding + "did you mean 'check PROBLEM " + word + "'?";
-  return finding + suggestion(word, known, "commands");
-}
-
 /// What is wrong with the arguments of a command.
 std::string wrong_arguments(const CLI::App& command, const CLI::ParseError& error,
                             const std::vector<std::string>& unexpected) {
   if (unexpected.empty()) return error.what();
   const std::string& word = unexpected.front();
-  if (is_option(word)) return unknown_option(command, word);
+  if (is_option(word)) return no_such_option(word, option_names(command));
   return "'" + word + "' is not expected here; an expression goes in quotes";
 }
 
 WrongUse explain(const CLI::App& app, const CLI::ParseError& error,
                  const std::vector<std::string>& words) {
   const std::vector<CLI::App*> commands = app.get_subcommands();
-  if (commands.empty()) return {no_command(app, words) + "\nTry: ohmfold --help"};
+  if (commands.empty())
+    return {no_such_command(words, command_names(app), option_names(app)) +
+            "\nTry: ohmfold --help"};
   const CLI::App& command = *commands.front();
   return {wrong_arguments(command, error, app.remaining(true)) + "\nTry: ohmfold " +
           command.get_name() + " --help"};

@@ -42,8 +42,8 @@ ExitCode choose_cases(Problem& problem, const std::vector<std::string>& labels) 
   return code;
 }
 
-ExitCode answer_file(const std::string& file, const std::vector<std::string>& cases,
-                     const AnswerProblem& answer, Answers& answers) {
+ExitCode use_file(const std::string& file, const std::vector<std::string>& cases,
+                  const std::function<ExitCode(Problem&)>& use) {
   const Outcome<SourceText> source = read_input(file);
   if (!source) {
     complain(source.diagnostics, {.name = file, .text = {}});
@@ -54,20 +54,25 @@ ExitCode answer_file(const std::string& file, const std::vector<std::string>& ca
   if (!problem) return ExitCode::wrong_input;
   const ExitCode chosen = choose_cases(*problem.value, cases);
   if (chosen != ExitCode::solved) return chosen;
-  return answer(*problem.value, answers);
+  return use(*problem.value);
 }
 
 }  // namespace
 
-ExitCode answer_files(const CircuitFiles& given, const AnswerProblem& answer) {
-  for (const std::string& file : given.files) {
-    if (would_overwrite(given.output.file, file)) return ExitCode::wrong_use;
+ExitCode use_files(const std::vector<std::string>& files, const std::vector<std::string>& cases,
+                   const std::string& output, const std::function<ExitCode(Problem&)>& use) {
+  for (const std::string& file : files) {
+    if (would_overwrite(output, file)) return ExitCode::wrong_use;
   }
-  Answers answers(given.output, given.files.size() > 1);
   ExitCode code = ExitCode::solved;
-  for (const std::string& file : given.files) {
-    code = heavier(code, answer_file(file, given.cases, answer, answers));
-  }
+  for (const std::string& file : files) code = heavier(code, use_file(file, cases, use));
+  return code;
+}
+
+ExitCode answer_files(const CircuitFiles& given, const AnswerProblem& answer) {
+  Answers answers(given.output, given.files.size() > 1);
+  const ExitCode code = use_files(given.files, given.cases, given.output.file,
+                                  [&](const Problem& problem) { return answer(problem, answers); });
   return heavier(code, answers.deliver());
 }
 

@@ -10,6 +10,13 @@
 
 namespace ohmfold {
 
+/// Reads each file, has the cases with these labels (empty: all) chosen and `use` what it makes of
+/// it. A file that cannot be read does not keep the others from being used. Nothing is done where
+/// `output` is one of the files. The heaviest exit code counts.
+[[nodiscard]] ExitCode use_files(const std::vector<std::string>& files,
+                                 const std::vector<std::string>& cases, const std::string& output,
+                                 const std::function<ExitCode(Problem&)>& use);
+
 /// What a command does with a problem: it adds an answer, and says how that went.
 using AnswerProblem = std::function<ExitCode(const Problem&, Answers&)>;
 
@@ -20,9 +27,7 @@ struct CircuitFiles {
   const OutputChoice& output;
 };
 
-/// Reads each file and has `answer` add what it finds of the problem, then delivers the answers. A
-/// file that cannot be read does not keep the others from being answered. The heaviest exit code
-/// counts.
+/// Uses each file so that `answer` adds what it finds of the problem, then delivers the answers.
 [[nodiscard]] ExitCode answer_files(const CircuitFiles& given, const AnswerProblem& answer);
 
 }  // namespace ohmfold

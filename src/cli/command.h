@@ -1,6 +1,7 @@
 // What a command line asks for, as data; and the functions that do it, one for each command.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
@@ -8,11 +9,14 @@
 
 #include "cli/exit_code.h"
 #include "ohmfold/coach.h"
+#include "ohmfold/handout.h"
 #include "ohmfold/method.h"
 
 namespace ohmfold {
 
-enum class Format { text, json, csv };
+enum class Format { text, json, csv, html, latex, markdown };
+
+enum class DrawingFormat { svg, tikz, text };
 
 /// The options that commands share: what the answer looks like and where it goes.
 struct OutputChoice {
@@ -28,6 +32,21 @@ struct SolveCommand {
   std::vector<std::string> cases;  ///< labels; empty: all cases
   bool pairs = false;
   Method method = Method::automatic;
+  HandoutOptions handout;
+  bool figures_in_text = false;
+  bool inline_figures = false;  ///< Markdown: figures within the text, not as files beside it
+  OutputChoice output;
+};
+
+struct DrawCommand {
+  std::string file;                  ///< "-": standard input
+  std::optional<std::string> label;  ///< of the case; none: the first one
+  bool after_last = false;           ///< after the last step; otherwise
+  std::size_t after = 0;             ///< after so many
+  bool pairs = false;
+  Method method = Method::automatic;
+  DrawingFormat format = DrawingFormat::svg;
+  DrawOptions drawing;
   OutputChoice output;
 };
 
@@ -80,13 +99,15 @@ struct WrongUse {
   std::string complaint;
 };
 
-using Command = std::variant<SolveCommand, InspectCommand, CombineCommand, CheckCommand,
-                             HintCommand, PractiseCommand, MarkCommand, ShowText, WrongUse>;
+using Command =
+    std::variant<SolveCommand, DrawCommand, InspectCommand, CombineCommand, CheckCommand,
+                 HintCommand, PractiseCommand, MarkCommand, ShowText, WrongUse>;
 
 /// Never fails: what is wrong with the arguments is itself a command.
 [[nodiscard]] Command read_arguments(int count, const char* const* arguments);
 
 ExitCode run(const SolveCommand& command);
+ExitCode run(const DrawCommand& command);
 ExitCode run(const InspectCommand& command);
 ExitCode run(const CombineCommand& command);
 ExitCode run(const CheckCommand& command);

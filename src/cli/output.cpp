@@ -13,6 +13,7 @@
 #include <optional>
 #include <string>
 #include <system_error>
+#include <vector>
 
 #include "cli/complain.h"
 
@@ -66,31 +67,64 @@ mode_t usual_mode() {
   return static_cast<mode_t>(0666) & ~mask;
 }
 
-/// Through a link, so that the link stays one. `mode`: the permissions that the file shall have.
-ErrorNumber write_aside(const std::string& text, const std::string& name, mode_t mode) {
+/// A file that is written but not yet at its place.
+struct Aside {
+  std::string at, target;
+};
+
+/// Beside its place, through a link, so that the link stays one. `mode`: the permissions that the
+/// file shall have.
+ErrorNumber put_aside(const std::string& text, const std::string& name, mode_t mode, Aside& aside) {
   std::error_code no_link;
   const std::filesystem::path through = std::filesystem::weakly_canonical(name, no_link);
-  const std::string target = no_link ? name : through.string();
-  std::string aside = target + ".XXXXXX";
-  const int file = ::mkstemp(aside.data());
+  aside.target = no_link ? name : through.string();
+  aside.at = aside.target + ".XXXXXX";
+  const int file = ::mkstemp(aside.at.data());
   if (file < 0) return errno;
   ErrorNumber error = write_all(file, text);
   if (error == 0 && ::fchmod(file, mode) != 0) error = errno;
   if (error == 0 && ::fsync(file) != 0) error = errno;
   if (::close(file) != 0 && error == 0) error = errno;
-  if (error == 0 && ::rename(aside.c_str(), target.c_str()) != 0) error = errno;
-  if (error != 0) ::unlink(aside.c_str());
+  if (error != 0) ::unlink(aside.at.c_str());
   return error;
+}
+
+ErrorNumber put_in_place(const Aside& aside) {
+  if (::rename(aside.at.c_str(), aside.target.c_str()) == 0) return 0;
+  const ErrorNumber error = errno;
+  ::unlink(aside.at.c_str());
+  return error;
+}
+
+ErrorNumber write_aside(const std::string& text, const std::string& name, mode_t mode) {
+  Aside aside;
+  const ErrorNumber error = put_aside(text, name, mode, aside);
+  return error != 0 ? error : put_in_place(aside);
+}
+
+/// The permissions of an ordinary file that is there and may be written, or those of a new one.
+ErrorNumber find_mode(const std::string& name, mode_t& mode) {
+  const std::optional<struct stat> there = look_up(name);
+  mode = there ? there->st_mode & static_cast<mode_t>(0777) : usual_mode();
+  if (!there) return 0;
+  if (S_ISDIR(there->st_mode)) return EISDIR;
+  return ::access(name.c_str(), W_OK) == 0 ? 0 : errno;  // renaming would not ask
 }
 
 ErrorNumber write_file(const std::string& text, const std::string& name) {
   const std::optional<struct stat> there = look_up(name);
-  if (!there) return write_aside(text, name, usual_mode());
-  if (is_standard_output(*there)) return write_all(STDOUT_FILENO, text);
-  if (S_ISDIR(there->st_mode)) return EISDIR;
-  if (!S_ISREG(there->st_mode)) return write_directly(text, name);
-  if (::access(name.c_str(), W_OK) != 0) return errno;  // renaming would not ask
-  return write_aside(text, name, there->st_mode & static_cast<mode_t>(0777));
+  if (there && is_standard_output(*there)) return write_all(STDOUT_FILENO, text);
+  if (there && !S_ISDIR(there->st_mode) && !S_ISREG(there->st_mode)) {
+    return write_directly(text, name);
+  }
+  mode_t mode = 0;
+  const ErrorNumber error = find_mode(name, mode);
+  return error != 0 ? error : write_aside(text, name, mode);
+}
+
+ExitCode tell_unwritten(const std::string& name, ErrorNumber error) {
+  complain("cannot write to " + name + ": " + std::strerror(error));
+  return ExitCode::wrong_input;
 }
 
 }  // namespace
@@ -98,9 +132,30 @@ ErrorNumber write_file(const std::string& text, const std::string& name) {
 ExitCode deliver(const std::string& text, const std::string& name) {
   const ErrorNumber error = name.empty() ? write_all(STDOUT_FILENO, text) : write_file(text, name);
   if (error == 0 || error == EPIPE) return ExitCode::solved;
-  complain("cannot write to " + (name.empty() ? std::string("standard output") : name) + ": " +
-           std::strerror(error));
-  return ExitCode::wrong_input;
+  return tell_unwritten(name.empty() ? "standard output" : name, error);
+}
+
+ExitCode deliver_all(const std::vector<OutputFile>& files) {
+  std::vector<Aside> asides;
+  for (const OutputFile& file : files) {
+    mode_t mode = 0;
+    ErrorNumber error = find_mode(file.name, mode);
+    if (error == 0) error = put_aside(file.text, file.name, mode, asides.emplace_back());
+    if (error == 0) continue;
+    for (const Aside& aside : asides) ::unlink(aside.at.c_str());
+    return tell_unwritten(file.name, error);
+  }
+  ExitCode code = ExitCode::solved;
+  for (std::size_t i = 0; i < files.size(); ++i) {
+    const ErrorNumber error = put_in_place(asides[i]);
+    if (error != 0) code = tell_unwritten(files[i].name, error);
+  }
+  return code;
+}
+
+bool is_ordinary(const std::string& name) {
+  const std::optional<struct stat> there = look_up(name);
+  return !there || S_ISREG(there->st_mode);
 }
 
 bool same_file(const std::string& first, const std::string& second) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "cli/exit_code.h"
 
@@ -12,6 +13,17 @@ namespace ohmfold {
 /// a pipe) is written to directly. A failure is told on standard error; a reader who stopped
 /// reading is none. Once it is there, a file stays, also where the machine stops.
 [[nodiscard]] ExitCode deliver(const std::string& text, const std::string& name);
+
+struct OutputFile {
+  std::string name, text;
+};
+
+/// Writes files that belong together: all of them aside, and only where that went well are they
+/// renamed, in their order. Each is an ordinary file, or not there yet (see is_ordinary).
+[[nodiscard]] ExitCode deliver_all(const std::vector<OutputFile>& files);
+
+/// Would writing to this name make an ordinary file, or replace one?
+[[nodiscard]] bool is_ordinary(const std::string& name);
 
 /// Are these names of one and the same ordinary file? False where one of them is of none.
 [[nodiscard]] bool same_file(const std::string& first, const std::string& second);

@@ -5,6 +5,7 @@
 
 #include "ohmfold/trace.h"
 #include "views/document.h"
+#include "views/outline.h"
 #include "views/symbols.h"
 #include "views/wording.h"
 
@@ -73,18 +74,29 @@ inline constexpr std::size_t kMostEntries = 200;
 /// Everything up to kMostEntries, otherwise the first twenty and the last five.
 [[nodiscard]] Selection select(std::size_t count, bool whole = true);
 
-// The chapters, in their order; each adds its blocks to the document.
-void add_statement(const Trace& trace, int figures, Document& document);
+/// The title of a problem, or a common name where it has none.
+[[nodiscard]] Words title_of(const Problem& problem);
+
+// The chapters, in their order; each adds its blocks to the document. All that tells a result of
+// the solution stands in a step.
+void add_title(const Trace& trace, const OutlineOptions& options, Document& document);
+void add_statement(const Trace& trace, int figures, const OutlineOptions& options,
+                   Document& document);
 /// How the unknowns of a case were found.
 void add_unknown(const Problem& problem, const CaseTrace& trace, int figures, Document& document);
 void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_t number,
                       Document& document, const char* title = "Solution");
-void add_steps(const Scene& scene, const CaseTrace& trace, Document& document);
+void add_steps(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+               Document& document);
 void add_way_back(const Scene& scene, const CaseTrace& trace, Document& document);
-void add_results(const Scene& scene, const CaseTrace& trace, Document& document);
+void add_results(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                 Document& document);
 /// Batteries that are charged, and the like.
 void add_remarks(const Scene& scene, const CaseTrace& trace, Document& document);
-void add_answers(const Scene& scene, const CaseTrace& trace, Document& document);
+void add_answers(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                 Document& document);
+/// The answers alone, without the reductions that show some of them.
+void add_answer_list(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_checks(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_cautions(const Scene& scene, const CaseTrace& trace, Document& document);
 void add_contradiction(const Scene& scene, const CaseTrace& trace, Document& document);

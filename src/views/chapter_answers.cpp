@@ -7,6 +7,7 @@
 #include "views/plan.h"
 #include "views/questions.h"
 #include "views/reduction_chapter.h"
+#include "views/steps_asked.h"
 #include "views/thevenin.h"
 #include "views/unknown_words.h"
 
@@ -104,21 +105,25 @@ Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& 
 
 /// The reduction that an answer about a resistance rests on, where it is not the main one.
 void add_further(const Scene& scene, const CaseTrace& trace, const Answer& answer,
-                 Document& document) {
+                 const OutlineOptions& options, Document& document) {
   const Reduction& reduction = trace.further.at(*answer.shown_by);
   const Scene further(scene.problem, reduction, scene.figures);
-  document.heading(3, say(question_words(answer.question, scene.problem).capitalised()));
+  const Words title = question_words(answer.question, scene.problem).capitalised();
+  document.heading(3, title);
   const auto [first, second] = terminals(reduction);
   document.paragraph(say("Look into the circuit from ", further.words.point(first), " and ",
                          further.words.point(second), ". ", plan(further)));
-  add_reduction(further, trace.complete, document);
+  add_reduction(further, trace, options, document);
+  const std::size_t from = document.blocks.size();
   if (const Words words = port_words(reduction); !words.empty()) document.paragraph(words);
   if (answer.thevenin) {
     add_thevenin(further, trace, answer, document);
+    document.cover(from, title, asked_of_answers(further, {&answer}));
     return;
   }
   add_resistance(further, question_symbol(answer.question, further.symbols), answer.value,
                  document);
+  document.cover(from, title, asked_of_terminals(further, answer.value));
 }
 
 /// Where everything was asked for, only resistances need a sentence: the table shows the rest.
@@ -137,18 +142,24 @@ void add_remarks(const Scene& scene, const CaseTrace& trace, Document& document)
   }
 }
 
-void add_answers(const Scene& scene, const CaseTrace& trace, Document& document) {
-  if (trace.answers.empty()) return;
+void add_answers(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                 Document& document) {
   for (const Answer& answer : trace.answers) {
     if (!answer.shown_by) continue;
-    add_further(scene, trace, answer, document);
+    add_further(scene, trace, answer, options, document);
   }
+  add_answer_list(scene, trace, document);
+}
+
+void add_answer_list(const Scene& scene, const CaseTrace& trace, Document& document) {
+  if (trace.answers.empty()) return;
   std::vector<const Answer*> told;
   for (const Answer& answer : trace.answers) {
     if (has_sentence(scene.problem, trace, answer)) told.push_back(&answer);
   }
   const bool everything = scene.problem.questions.empty() && trace.complete && !trace.only_answers;
   document.heading(3, say(told.size() == 1 && !everything ? "Answer" : "Answers"));
+  const std::size_t from = document.blocks.size();
   const Selection selection = select(told.size());
   for (std::size_t i = 0; i < told.size(); ++i) {
     if (!selection.shows(i)) continue;
@@ -161,13 +172,16 @@ void add_answers(const Scene& scene, const CaseTrace& trace, Document& document)
     document.paragraph(
         say("The current, the voltage and the power of every part stand in the table above."));
   }
+  document.cover(from, say("Answers"), asked_of_answers(scene, told));
 }
 
 void add_comparison(const Trace& trace, int figures, Document& document) {
   const auto has_answers = [](const CaseTrace& one) { return !one.answers.empty(); };
   const auto shown = std::find_if(trace.cases.begin(), trace.cases.end(), has_answers);
   if (trace.cases.size() < 2 || trace.cases.size() > 12 || shown == trace.cases.end()) return;
-  document.heading(2, say("The cases side by side"));
+  const Words title = say("The cases side by side");
+  document.heading(2, title);
+  const std::size_t from = document.blocks.size();
   const Scene scene(*trace.problem, shown->main, figures);
   Table table;
   table.columns.push_back({say("Asked"), Align::left});
@@ -184,6 +198,7 @@ void add_comparison(const Trace& trace, int figures, Document& document) {
     table.rows.push_back(std::move(row));
   }
   document.table(std::move(table));
+  document.cover(from, title);
 }
 
 }  // namespace ohmfold::views

@@ -6,6 +6,7 @@
 #include "views/chapter.h"
 #include "views/conditions.h"
 #include "views/lettering.h"
+#include "views/redraws.h"
 
 namespace ohmfold::views {
 
@@ -16,13 +17,17 @@ constexpr std::size_t kMostInCell = 36;
 
 class Results {
  public:
-  Results(const Scene& scene, const CaseTrace& trace, Document& document)
-      : scene_(scene), trace_(trace), document_(document) {}
+  Results(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+          Document& document)
+      : scene_(scene), trace_(trace), options_(options), document_(document) {}
 
   void run() {
     // Without a source every entry would be zero.
     if (trace_.branches.empty() || trace_.kind == Kind::no_source) return;
     document_.heading(3, say("All parts and points"));
+    if (options_.content == Content::solution) {
+      add_annotated_figure(scene_, trace_, options_, document_);
+    }
     add_parts();
     add_points();
     if (any_rounded_) {
@@ -168,6 +173,7 @@ class Results {
 
   const Scene& scene_;
   const CaseTrace& trace_;
+  const OutlineOptions& options_;
   Document& document_;
   bool any_rounded_ = false;
   std::set<Undetermined> reasons_;
@@ -175,8 +181,9 @@ class Results {
 
 }  // namespace
 
-void add_results(const Scene& scene, const CaseTrace& trace, Document& document) {
-  Results(scene, trace, document).run();
+void add_results(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                 Document& document) {
+  Results(scene, trace, options, document).run();
 }
 
 }  // namespace ohmfold::views

@@ -4,6 +4,7 @@
 #include "views/amounts.h"
 #include "views/plan.h"
 #include "views/reduction_chapter.h"
+#include "views/steps_asked.h"
 
 namespace ohmfold::views {
 
@@ -37,16 +38,21 @@ Words replaced_words(const Scene& scene, const Share& share) {
   return listed(clauses);
 }
 
-void add_share(const Scene& scene, const Share& share, Document& document) {
+void add_share(const Scene& scene, const Share& share, const OutlineOptions& options,
+               Document& document) {
   const Scene alone(scene.problem, share.alone.main, scene.figures);
-  document.heading(3, say(names_of(scene, share), " alone"));
+  const Words title = say(names_of(scene, share), " alone");
+  document.heading(3, title);
   document.paragraph(say(sentence(replaced_words(scene, share)), " ", plan(alone)));
-  add_reduction(alone, true, document);
+  add_reduction(alone, share.alone, options, document);
+  const std::size_t from = document.blocks.size();
   if (share.alone.main.stop == Stop::open) {
     document.paragraph(say("So ", names_of(scene, share), " alone drives no current."));
+    document.cover(from, title);
     return;
   }
   add_resistance(alone, Symbols::equivalent(), *share.alone.equivalent, document);
+  document.cover(from, title, asked_of_terminals(alone, *share.alone.equivalent));
   add_short_way_back(alone, share.alone, document);
 }
 
@@ -102,7 +108,8 @@ void add_sums(const Scene& scene, const CaseTrace& trace, Subject subject, Docum
 
 }  // namespace
 
-void add_superposition(const Scene& scene, const CaseTrace& trace, Document& document) {
+void add_superposition(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                       Document& document) {
   const Network& start = scene.reduction.start;
   const bool batteries = !start.batteries().empty();
   const bool currents = !start.current_sources().empty();
@@ -112,16 +119,19 @@ void add_superposition(const Scene& scene, const CaseTrace& trace, Document& doc
       batteries && currents ? ", and in place of a" : "",
       currents ? " source of current a gap" : "",
       ". Then add the currents and the voltages with their signs (superposition)."));
-  for (const Share& share : trace.shares) add_share(scene, share, document);
-  document.heading(3, say(trace.shares.size() == 2 ? "Both together" : "All together"));
+  for (const Share& share : trace.shares) add_share(scene, share, options, document);
+  const Words together = say(trace.shares.size() == 2 ? "Both together" : "All together");
+  document.heading(3, together);
   document.paragraph(
       say("Each current is the sum of the currents that the sources drive alone, and so is each "
           "voltage. A minus sign means against the direction in which the part counts."));
+  const std::size_t from = document.blocks.size();
   add_sums(scene, trace, Subject::current, document);
   add_sums(scene, trace, Subject::voltage, document);
   document.paragraph(
       say("Powers do not add like this, since a power is a product: they follow from the currents "
           "and voltages together."));
+  document.cover(from, together);
 }
 
 }  // namespace ohmfold::views

@@ -5,7 +5,9 @@
 #include "views/amounts.h"
 #include "views/chapter.h"
 #include "views/conditions.h"
+#include "views/letter_code.h"
 #include "views/questions.h"
+#include "views/redraws.h"
 
 namespace ohmfold::views {
 
@@ -22,7 +24,7 @@ std::size_t sources_of(const Problem& problem) {
                     [](const Part& part) { return is_source(part.kind); }));
 }
 
-Words given_value(const Part& part, int figures) {
+Words given_value(const Part& part, int figures, Notation notation) {
   if (part.unknown) {
     if (part.internal.is_zero()) return say("unknown");
     return say("unknown, internal ", Amount{{part.internal, Unit::ohm}, Form::given, figures});
@@ -35,7 +37,7 @@ Words given_value(const Part& part, int figures) {
     }
     case PartKind::resistor:
     case PartKind::lamp:
-      return say(Amount{{part.value, Unit::ohm}, Form::given, figures});
+      return resistance_words(part.value, figures, notation);
     case PartKind::current_source:
       return say(Amount{{part.value, Unit::ampere}, Form::given, figures});
     case PartKind::wire:
@@ -58,7 +60,7 @@ void add_known(const Problem& problem, int figures, Document& document) {
   }
 }
 
-void add_given(const Problem& problem, int figures, Document& document) {
+void add_given(const Problem& problem, int figures, Notation notation, Document& document) {
   document.heading(2, say("Given"));
   Table table;
   for (const char* heading : {"Part", "Kind", "Value", "From", "To"}) {
@@ -70,7 +72,7 @@ void add_given(const Problem& problem, int figures, Document& document) {
     const Part& part = problem.parts[i];
     const bool battery = part.kind == PartKind::battery;
     table.rows.push_back({say(Run(PartName{part.name})), say(keyword(part.kind)),
-                          given_value(part, figures),
+                          given_value(part, figures, notation),
                           say(Run(PointName{problem.point(part.from)}), battery ? " (−)" : ""),
                           say(Run(PointName{problem.point(part.to)}), battery ? " (+)" : "")});
     if (i + 1 == selection.first && selection.left_out() > 0) {
@@ -245,13 +247,26 @@ void add_assumptions(const Problem& problem, Document& document) {
 
 }  // namespace
 
-void add_statement(const Trace& trace, int figures, Document& document) {
+Words title_of(const Problem& problem) {
+  return say(problem.title.empty() ? std::string("A network of resistors") : problem.title);
+}
+
+void add_title(const Trace& trace, const OutlineOptions& options, Document& document) {
+  const Words title = title_of(*trace.problem);
+  document.heading(1, options.number == 0
+                          ? title
+                          : say("Problem ", std::to_string(options.number), ": ", title));
+}
+
+void add_statement(const Trace& trace, int figures, const OutlineOptions& options,
+                   Document& document) {
   const Problem& problem = *trace.problem;
-  document.heading(
-      1, say(problem.title.empty() ? std::string("A network of resistors") : problem.title));
+  add_title(trace, options, document);
   for (const std::string& text : problem.texts) document.paragraph(say(text));
-  add_given(problem, figures, document);
-  if (trace.values_put_in_first) document.paragraph(put_in_first_words());
+  add_stated_figure(trace, figures, options, document);
+  add_given(problem, figures, options.notation, document);
+  const bool solved = options.content == Content::solution;
+  if (trace.values_put_in_first && solved) document.paragraph(put_in_first_words());
   add_case_list(problem, document);
   if (trace.cases.empty()) return;
   add_asked(Scene(problem, trace.cases.front().main, figures), document);
@@ -267,7 +282,12 @@ void add_case_heading(const Problem& problem, const CaseTrace& trace, std::size_
   document.heading(2, problem.cases.size() < 2
                           ? say(title, ": ", trace.name)
                           : say("Case ", count_text(number + 1), ": ", trace.name));
-  document.paragraph(sentence(settings_words(problem, problem.cases[number], true)));
+  const Case& setting = problem.cases[number];
+  const std::size_t from = document.blocks.size();
+  document.paragraph(sentence(settings_words(problem, setting, true)));
+  const bool tells = std::any_of(setting.settings.begin(), setting.settings.end(),
+                                 [](const Setting& one) { return one.found; });
+  if (tells) document.cover(from, say("What was found"));
 }
 
 }  // namespace ohmfold::views

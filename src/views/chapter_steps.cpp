@@ -1,12 +1,12 @@
 // The reduction in words: plan, steps with their reasons, redraws, and what is left in the end.
-#include <algorithm>
-
 #include "views/amounts.h"
 #include "views/chapter.h"
 #include "views/plan.h"
 #include "views/proof_chapter.h"
+#include "views/redraws.h"
 #include "views/reduction_chapter.h"
 #include "views/step_lines.h"
+#include "views/steps_asked.h"
 #include "views/ways_words.h"
 
 namespace ohmfold::views {
@@ -15,21 +15,6 @@ namespace {
 
 /// A redraw with more parts is not listed part by part.
 constexpr std::size_t kMostListed = 12;
-
-std::size_t parts_made(const Step& step) {
-  if (!step.makes.exists()) return 0;
-  return std::max<std::size_t>(1, step.adds.size());
-}
-
-/// The parts that stay until the end of a step, by number of steps made.
-std::size_t alive_after(const Reduction& reduction, std::size_t steps) {
-  std::size_t count = reduction.start.alive_count();
-  for (std::size_t i = 0; i < steps; ++i) {
-    const Step step = reduction.steps[i];
-    count = count - step.takes.size() + parts_made(step);
-  }
-  return count;
-}
 
 Words drawn_part(const Scene& scene, const Network& network, PartId part) {
   const PointId from = network.from(part);
@@ -58,6 +43,7 @@ Words drawn_part(const Scene& scene, const Network& network, PartId part) {
   return {};
 }
 
+/// A redraw in words, where there is no figure of it.
 void add_redraw(const Scene& scene, std::uint32_t stage, std::size_t steps, Document& document) {
   const std::size_t count = alive_after(scene.reduction, steps);
   const Words label = say("Redraw ", std::to_string(stage), ": ");
@@ -89,10 +75,32 @@ void add_choice(const Scene& scene, const CaseTrace* proven, Document& document)
   document.paragraph(choice_words(scene));
 }
 
-void add_step(const Scene& scene, const Step& step, Document& document) {
+/// A step with the redraw that comes of it.
+void add_step(const Scene& scene, const Redrawn& redrawn, std::size_t index, Document& document) {
+  const StepLog& steps = scene.reduction.steps;
+  const Step step = steps[index];
+  document.begin_step(step_title(scene, step), asked_of_step(scene, step));
   document.entry(std::to_string(step.number), scene.words.action(step));
   document.paragraph(scene.words.reason(step), 1);
   document.working(step_lines(scene, step));
+  const bool ends_stage = index + 1 == steps.size() || steps[index + 1].stage != step.stage;
+  if (redrawn.is_shown(index + 1, ends_stage)) {
+    redrawn.add_after(index + 1, document);
+  } else if (ends_stage) {
+    add_redraw(scene, step.stage, index + 1, document);
+  }
+  document.end_step();
+}
+
+/// The resistance, or where the rest needs node-voltage analysis, its potentials.
+std::vector<Asked> asked_of_what_is_left(const Scene& scene, const CaseTrace& trace) {
+  const Reduction& reduction = scene.reduction;
+  const bool analysed =
+      reduction.stop == Stop::several_sources ||
+      (reduction.stop == Stop::bridge && reduction.end.kind(reduction.source) != ElementKind::port);
+  if (analysed) return asked_of_points(scene, trace);
+  const bool seen = reduction.source.exists() && trace.equivalent;
+  return seen ? asked_of_terminals(scene, *trace.equivalent) : std::vector<Asked>();
 }
 
 }  // namespace
@@ -108,38 +116,44 @@ std::pair<PointId, PointId> terminals(const Reduction& reduction) {
   return {network.to(source), network.from(source)};
 }
 
-void add_reduction(const Scene& scene, bool whole, Document& document, const CaseTrace* proven) {
+void add_reduction(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                   Document& document, bool proven) {
   const StepLog& steps = scene.reduction.steps;
-  const Selection selection = select(steps.size(), whole);
+  const Selection selection = select(steps.size(), trace.complete);
   const Choice& choice = scene.reduction.choice;
+  const Redrawn redrawn(scene, trace, options);
+  redrawn.add_start(document);
   for (std::size_t i = 0; i < steps.size(); ++i) {
-    if (choice.made && i == choice.after) add_choice(scene, proven, document);
+    if (choice.made && i == choice.after) add_choice(scene, proven ? &trace : nullptr, document);
     if (!selection.shows(i)) continue;
-    add_step(scene, steps[i], document);
-    const bool stage_ends = i + 1 == steps.size() || steps[i + 1].stage != steps[i].stage;
-    if (stage_ends) add_redraw(scene, steps[i].stage, i + 1, document);
+    add_step(scene, redrawn, i, document);
     if (i + 1 == selection.first && selection.left_out() > 0) {
       document.paragraph(say("Of ", count_text(selection.count), " steps, ",
                              count_text(selection.left_out()),
                              " are not shown here; the last ones follow."));
     }
   }
-  if (choice.made && steps.size() == choice.after) add_choice(scene, proven, document);
+  if (choice.made && steps.size() == choice.after) {
+    add_choice(scene, proven ? &trace : nullptr, document);
+  }
 }
 
-void add_steps(const Scene& scene, const CaseTrace& trace, Document& document) {
+void add_steps(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+               Document& document) {
   document.heading(3, say("Plan"));
   if (!trace.shares.empty()) {
-    add_superposition(scene, trace, document);
+    add_superposition(scene, trace, options, document);
     return;
   }
   document.paragraph(plan(scene));
   if (!scene.reduction.steps.empty() || scene.reduction.choice.made) {
     document.heading(3, say("Reducing the circuit"));
-    add_reduction(scene, trace.complete, document, &trace);
+    add_reduction(scene, trace, options, document, true);
   }
   if (!scene.reduction.choice.made) add_proof(scene, trace, document);
+  const std::size_t from = document.blocks.size();
   add_what_is_left(scene, trace, document);
+  document.cover(from, say("What is left"), asked_of_what_is_left(scene, trace));
 }
 
 }  // namespace ohmfold::views

@@ -5,6 +5,7 @@
 #include "views/chapter.h"
 #include "views/reduction_chapter.h"
 #include "views/return_lines.h"
+#include "views/steps_asked.h"
 
 namespace ohmfold::views {
 
@@ -63,8 +64,11 @@ class WayBack {
     add_source(groups.source);
     add_undone(groups.by_step);
     if (groups.wires.empty()) return;
+    const Items wires = in_order(groups.wires);
+    document_.begin_step(say("Currents in wires"), asked_of_returns(scene_, wires));
     document_.paragraph(say("At one end of a wire, what comes in goes out:"));
-    add_lines(in_order(groups.wires), false);
+    add_lines(wires, false);
+    document_.end_step();
   }
 
   void run() {
@@ -107,16 +111,19 @@ class WayBack {
     return trace_.main.stop == Stop::bridge || trace_.main.stop == Stop::several_sources;
   }
 
-  void heading(std::string_view words) {
-    if (with_headings_) document_.heading(3, say(words));
+  void heading(const Words& words) {
+    if (with_headings_) document_.heading(3, words);
   }
 
   void add_source(const Items& items) {
     if (items.empty()) return;
     const PartId source = trace_.main.source;
     const bool battery = !source.exists() || trace_.main.end.kind(source) == ElementKind::battery;
-    heading(battery ? "Current of the battery" : "Current of the source");
+    const Words title = say(battery ? "Current of the battery" : "Current of the source");
+    heading(title);
+    document_.begin_step(title, asked_of_returns(scene_, items));
     add_lines(items);
+    document_.end_step();
   }
 
   /// What node-voltage analysis found of the parts that are left.
@@ -133,11 +140,14 @@ class WayBack {
       }
     }
     currents.insert(currents.end(), sums.begin(), sums.end());
-    document_.heading(3, say("Voltages and currents of what is left"));
+    const Words title = say("Voltages and currents of what is left");
+    document_.heading(3, title);
+    const std::size_t from = document_.blocks.size();
     document_.paragraph(say("Each voltage is a difference of potentials:"));
     add_lines(voltages, false);
     document_.paragraph(say("Each current follows from its voltage, or from other currents:"));
     add_lines(currents);
+    document_.cover(from, title, asked_of_returns(scene_, items));
     add_equivalent();
   }
 
@@ -159,9 +169,12 @@ class WayBack {
       }
     }
     append_value(line, *trace_.equivalent->value, scene_.figures);
-    document_.heading(3, say("Equivalent resistance"));
+    const Words title = say("Equivalent resistance");
+    document_.heading(3, title);
+    document_.begin_step(title, asked_of_terminals(scene_, *trace_.equivalent));
     document_.paragraph(say("Seen by battery ", scene_.words.part(source), ":"));
     document_.working({line});
+    document_.end_step();
   }
 
   /// Wires one after the other, so that each current follows from those above it where it can.
@@ -207,10 +220,13 @@ class WayBack {
         any_left_out = true;
         continue;
       }
-      if (!any) heading("The way back");
+      if (!any) heading(say("The way back"));
       any = true;
-      document_.paragraph(say("Undo step ", std::to_string(step.number), ": ", undone(step)));
+      const Words undo = say("Undo step ", std::to_string(step.number));
+      document_.begin_step(undo, asked_of_returns(scene_, items));
+      document_.paragraph(say(undo, ": ", undone(step)));
       add_lines(items);
+      document_.end_step();
     }
     if (any_left_out) {
       document_.paragraph(say("The steps that are not shown above are undone in the same way."));
@@ -253,8 +269,10 @@ class WayBack {
   void add_rest(std::string_view heading, std::string_view text, const Items& items) {
     if (items.empty()) return;
     document_.heading(3, say(heading));
+    document_.begin_step(say(heading), asked_of_returns(scene_, items));
     if (!text.empty()) document_.paragraph(say(text));
     add_lines(items, false);  // the text above has named the law
+    document_.end_step();
   }
 
   /// With `margins`, the law stands beside each line.

@@ -2,6 +2,7 @@
 // lines of working, tables and figures, without escapes or line ends.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
@@ -92,6 +93,10 @@ struct Document {
     blocks.emplace_back(StepBegin{std::move(title), std::move(asked)});
   }
   void end_step() { blocks.emplace_back(StepEnd{}); }
+  /// Puts all blocks from the index `from` on into steps: those below a heading into one that is
+  /// called like it, those before any heading into one with this title. Headings stay outside, and
+  /// what is in a step already stays as it is. `asked` belongs to the first new step.
+  void cover(std::size_t from, const Words& title, std::vector<Asked> asked = {});
 };
 
 }  // namespace ohmfold::views

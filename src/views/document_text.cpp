@@ -37,8 +37,9 @@ std::string terms_kept(std::string_view sum) {
 
 class TextWriter {
  public:
-  explicit TextWriter(const TextOptions& options)
+  TextWriter(const TextOptions& options, SymbolSet symbols)
       : options_(options),
+        symbols_(symbols),
         width_(std::max(kNarrowest, static_cast<std::size_t>(std::max(options.width, 0)))) {}
 
   std::string write(const Document& document) {
@@ -110,9 +111,12 @@ class TextWriter {
   }
 
   void operator()(const Figure& figure) {
+    if (figure.schematic.width > static_cast<int>(width_)) {
+      (*this)(Paragraph{too_wide(figure)});
+      return;
+    }
     if (after_ != After::heading) text_ += '\n';
-    text_ += drawing::box_text(figure.schematic, SymbolSet::rectangle, options_.letters,
-                               options_.colour);
+    text_ += drawing::box_text(figure.schematic, symbols_, options_.letters, options_.colour);
     after_ = After::table;
     (*this)(Paragraph{figure.caption, 0});
   }
@@ -215,7 +219,14 @@ class TextWriter {
     lines.insert(lines.end(), below.begin(), below.end());
   }
 
+  static Words too_wide(const Figure& figure) {
+    return say("[A figure of ", std::to_string(figure.schematic.width),
+               " columns has no room here: ", figure.title,
+               ". Write wider text, or draw the figure on its own.]");
+  }
+
   TextOptions options_;
+  SymbolSet symbols_;
   std::size_t width_;
   std::string text_;
   After after_ = After::heading;
@@ -223,8 +234,8 @@ class TextWriter {
 
 }  // namespace
 
-std::string document_text(const Document& document, const TextOptions& options) {
-  return TextWriter(options).write(document);
+std::string document_text(const Document& document, const TextOptions& options, SymbolSet symbols) {
+  return TextWriter(options, symbols).write(document);
 }
 
 }  // namespace ohmfold::views

@@ -16,17 +16,18 @@ namespace ohmfold::views {
 /// The points at which parts are left, in file order.
 [[nodiscard]] std::vector<PointId> points_left(const Reduction& reduction);
 
-/// The steps with their redraws, and the choice of a way where series and parallel stop. `whole`:
-/// all of them, up to kMostEntries. The proof that series and parallel had to stop stands before
-/// the choice where it is that of the case `proven`.
-void add_reduction(const Scene& scene, bool whole, Document& document,
-                   const CaseTrace* proven = nullptr);
+/// The steps with their redraws, and the choice of a way where series and parallel stop: all of
+/// them, up to kMostEntries, where the case is complete. With `proven` the proof that series and
+/// parallel had to stop stands before the choice.
+void add_reduction(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                   Document& document, bool proven = false);
 
 /// The current of the source, the steps undone, and the currents in wires, without headings.
 void add_short_way_back(const Scene& scene, const CaseTrace& trace, Document& document);
 
 /// Each source alone, then the sum. Requires shares.
-void add_superposition(const Scene& scene, const CaseTrace& trace, Document& document);
+void add_superposition(const Scene& scene, const CaseTrace& trace, const OutlineOptions& options,
+                       Document& document);
 
 /// What the reduction came to: one part, a bridge, several batteries, a short circuit, nothing.
 void add_what_is_left(const Scene& scene, const CaseTrace& trace, Document& document);

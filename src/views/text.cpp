@@ -8,7 +8,18 @@
 namespace ohmfold {
 
 std::string render_text(const Trace& trace, const TextOptions& options) {
-  return views::document_text(views::outline(trace, {.figures = options.figures}), options);
+  return render_text(trace, options, {.content = Content::solution, .redraws = Redraws::none},
+                     false);
+}
+
+std::string render_text(const Trace& trace, const TextOptions& options,
+                        const HandoutOptions& handout, bool drawn) {
+  const views::OutlineOptions outlined{.figures = options.figures,
+                                       .content = handout.content,
+                                       .redraws = handout.redraws,
+                                       .notation = handout.notation,
+                                       .sizes = drawn ? &drawing::terminal_sizes() : nullptr};
+  return views::document_text(views::outline(trace, outlined), options, handout.symbols);
 }
 
 std::string render_inspection_text(const Inspection& inspection, const TextOptions& options) {

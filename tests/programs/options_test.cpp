@@ -17,8 +17,8 @@ namespace {
 using ::testing::HasSubstr;
 using Options = std::set<std::string>;
 
-const std::vector<std::string> kCommands = {"solve", "inspect",  "combine", "check",
-                                            "hint",  "practise", "mark"};
+const std::vector<std::string> kCommands = {"solve", "draw", "inspect",  "combine",
+                                            "check", "hint", "practise", "mark"};
 const std::filesystem::path kDocs = std::filesystem::path(OHMFOLD_SOURCE_DIR) / "docs";
 
 /// All that `pattern`'s first group finds, as long options.
@@ -48,10 +48,13 @@ Options of_the_program() {
 }
 
 TEST(Options, OfTheProgramAreThere) {
-  const Options expected = {"--across",  "--as",    "--ascii",           "--case",
-                            "--figures", "--help",  "--level",           "--method",
-                            "--output",  "--pairs", "--strict-rounding", "--version",
-                            "--width",   "--work"};
+  const Options expected = {
+      "--across",     "--after",     "--answer-key",      "--as",      "--ascii",
+      "--case",       "--content",   "--currents",        "--figures", "--figures-in-text",
+      "--fragment",   "--help",      "--inline",          "--level",   "--method",
+      "--no-marks",   "--no-values", "--notation",        "--output",  "--pairs",
+      "--potentials", "--redraws",   "--strict-rounding", "--symbols", "--version",
+      "--width",      "--work",      "--workbook"};
   EXPECT_EQ(of_the_program(), expected);
 }
 
