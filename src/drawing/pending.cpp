@@ -1,28 +1,10 @@
 // Stands in until the pieces are there.
-#include "drawing/box_text.h"
 #include "drawing/core.h"
 #include "drawing/figures.h"
 #include "drawing/hints.h"
 #include "drawing/layout.h"
-#include "drawing/svg.h"
-#include "drawing/tikz.h"
 
 namespace ohmfold::drawing {
-std::string box_text(const Schematic&, SymbolSet, Letters, bool) {
-  return {};
-}
-std::string svg(const Schematic&, const SvgText&, SymbolSet, bool) {
-  return {};
-}
-std::string svg_style() {
-  return {};
-}
-std::string tikz(const Schematic&, SymbolSet, bool) {
-  return {};
-}
-std::string tikz_preamble() {
-  return {};
-}
 Placement lay_out(const Network&, const LayoutOptions&) {
   return {};
 }

@@ -20,7 +20,9 @@ struct SvgText {
 [[nodiscard]] std::string svg(const Schematic& schematic, const SvgText& text, SymbolSet symbols,
                               bool alone);
 
-/// The rules of style for all drawings of a page; light and dark, print and grey.
+/// The rules of style for all drawings of a page; light and dark, print and grey. Lines and letters
+/// take the page's colour; a page whose ground is neither white nor #12181f in the dark says so in
+/// the variable --circuit-paper. All classes stand below "circuit".
 [[nodiscard]] std::string svg_style();
 
 }  // namespace ohmfold::drawing
