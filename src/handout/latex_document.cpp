@@ -4,8 +4,10 @@
 #include <algorithm>
 #include <utility>
 
+#include "drawing/latex.h"
 #include "drawing/tikz.h"
 #include "handout/latex_table.h"
+#include "handout/latex_width.h"
 #include "handout/latex_working.h"
 
 namespace ohmfold::handout {
@@ -14,7 +16,10 @@ namespace {
 
 class Writer {
  public:
-  Writer(const LatexOptions& options, bool several) : options_(options), several_(several) {}
+  Writer(const LatexOptions& options, bool several)
+      : options_(options),
+        several_(several),
+        line_width_(options.fragment ? kFragmentLineWidth : kOwnLineWidth) {}
 
   std::string write(const views::Document& document) {
     for (const views::Block& block : document.blocks) std::visit(*this, block);
@@ -55,13 +60,13 @@ class Writer {
   /// Within the paragraph before it: a formula goes on with a sentence.
   void operator()(const views::Working& working) {
     put_heading();
-    code_ += latex_working(working);
+    code_ += latex_working(working, line_width_);
   }
 
   void operator()(const views::Table& table) {
     end_entries();
     put_heading();
-    code_ += "\n" + latex_table(table);
+    code_ += "\n" + latex_table(table, line_width_);
   }
 
   void operator()(const views::Figure& figure) {
@@ -91,6 +96,7 @@ class Writer {
 
   LatexOptions options_;
   bool several_;
+  int line_width_;
   bool has_title_ = false;
   bool in_entries_ = false;
   std::string code_;
@@ -103,6 +109,8 @@ constexpr std::string_view kOwnPreamble = R"(\documentclass[11pt,a4paper,fleqn]{
 \ifdefined\directlua\else
   \IfFileExists{lmodern.sty}{\usepackage[T1]{fontenc}\usepackage{lmodern}}{}
 \fi
+\setcounter{secnumdepth}{0}
+\setcounter{tocdepth}{1}
 )";
 
 constexpr std::string_view kCommands = R"(\usepackage{amsmath}
@@ -145,7 +153,8 @@ constexpr std::string_view kCommands = R"(\usepackage{amsmath}
 }  // namespace
 
 std::string latex_commands() {
-  return std::string(kCommands) + drawing::tikz_preamble();
+  return "% Begin of what fragments need\n" + std::string(kCommands) + drawing::tikz_preamble() +
+         "% End of what fragments need\n";
 }
 
 std::string latex_document(const views::Document& document, const LatexOptions& options) {
@@ -160,10 +169,11 @@ std::string latex_document(const views::Document& document, const LatexOptions& 
   if (options.fragment) return inside;
   std::string code(kOwnPreamble);
   code += latex_commands();
-  code += several ? "\\setcounter{secnumdepth}{1}\n\\setcounter{tocdepth}{1}\n"
-                  : "\\setcounter{secnumdepth}{0}\n";
   code += "\\begin{document}\n";
-  if (several) code += "\\tableofcontents\n\\clearpage\n";
+  if (several) {
+    code += "{\\LARGE\\bfseries " + drawing::latex_text(options.title) + "\\par}\n";
+    code += "\\tableofcontents\n\\clearpage\n";
+  }
   return code + inside + "\\end{document}\n";
 }
 

@@ -10,7 +10,8 @@ namespace ohmfold::handout {
 
 struct LatexOptions {
   SymbolSet symbols = SymbolSet::rectangle;
-  bool fragment = false;  ///< only what stands between \begin{document} and \end{document}
+  bool fragment = false;  ///< the inside of a document only
+  std::string title;      ///< above the contents, where there are any
 };
 
 /// Each heading of level 1 begins a section; several begin a page each, and contents stand before

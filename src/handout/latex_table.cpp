@@ -15,13 +15,12 @@ namespace {
 constexpr int kColumnGap = 110;  // between two columns: 2 \tabcolsep
 constexpr int kNarrowest = 400;  // no column is made narrower
 constexpr int kMostLines = 30;   // of one tabular, so that it fits on a page
-constexpr int kTableWidth = kLineWidth;
 
 using Cells = std::vector<TextOfWords>;
 
 class Setter {
  public:
-  explicit Setter(const views::Table& table) : table_(table) {
+  Setter(const views::Table& table, int line_width) : table_(table), line_width_(line_width) {
     for (const views::Column& column : table.columns)
       headings_.push_back(latex_words(column.heading));
     for (const auto& row : table.rows) {
@@ -55,7 +54,7 @@ class Setter {
       widths_[i] = headings_[i].width;
       for (const Cells& cells : rows_) widths_[i] = std::max(widths_[i], cells[i].width);
     }
-    const int room = kTableWidth - kColumnGap * static_cast<int>(widths_.size());
+    const int room = line_width_ - kColumnGap * static_cast<int>(widths_.size());
     int total = std::accumulate(widths_.begin(), widths_.end(), 0);
     is_fixed_ = total > room || static_cast<int>(rows_.size()) > kMostLines;
     while (total > room) {
@@ -108,6 +107,7 @@ class Setter {
   }
 
   const views::Table& table_;
+  int line_width_;
   Cells headings_;
   std::vector<Cells> rows_;
   std::vector<int> widths_;
@@ -116,8 +116,8 @@ class Setter {
 
 }  // namespace
 
-std::string latex_table(const views::Table& table) {
-  return table.columns.empty() ? std::string() : Setter(table).tabulars();
+std::string latex_table(const views::Table& table, int line_width) {
+  return table.columns.empty() ? std::string() : Setter(table, line_width).tabulars();
 }
 
 }  // namespace ohmfold::handout

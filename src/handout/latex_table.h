@@ -9,6 +9,6 @@ namespace ohmfold::handout {
 
 /// A tabular, narrowed to the line where it is wider, or several below one another, each with the
 /// headings, where the table is long: pages may break between them.
-[[nodiscard]] std::string latex_table(const views::Table& table);
+[[nodiscard]] std::string latex_table(const views::Table& table, int line_width);
 
 }  // namespace ohmfold::handout

@@ -5,9 +5,10 @@
 
 namespace ohmfold::handout {
 
-/// Of a line of text, and of a formula, with an indent: what the article class leaves at its
-/// narrowest, so that a fragment fits wherever it is put.
-inline constexpr int kLineWidth = 3150;
+/// What a formula, a table or a note has of a line: on the page of a document of our own, and in a
+/// fragment, which fits whatever page the article class makes.
+inline constexpr int kOwnLineWidth = 3650;
+inline constexpr int kFragmentLineWidth = 3150;
 
 /// In hundredths of an em, on the safe side for the roman and italic faces that LaTeX usually has.
 /// Cost: linear.

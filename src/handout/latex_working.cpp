@@ -30,35 +30,36 @@ struct SetEquation {
 
 class Setter {
  public:
-  explicit Setter(const views::Working& working) {
+  Setter(const views::Working& working, int line_width) : line_width_(line_width) {
     for (const views::Equation& equation : working.lines) {
       const MathText left = left_of(equation);
       if (left.width <= kWidestLeft) left_ = std::max(left_, left.width);
     }
-    room_ = kLineWidth - left_;
+    room_ = line_width_ - left_;
     for (const views::Equation& equation : working.lines) equations_.push_back(set(equation));
+    int widest = 0;
+    int note = 0;
     for (const SetEquation& equation : equations_) {
-      for (const Row& row : equation.rows) widest_ = std::max(widest_, row.width);
+      for (const Row& row : equation.rows) widest = std::max(widest, row.width);
+      note = std::max(note, equation.note_width);
     }
+    beside_ = note > 0 && widest + kIndentWidth + note <= room_;
   }
 
   [[nodiscard]] std::string environment() const {
-    const bool columns = std::any_of(
-        equations_.begin(), equations_.end(),
-        [&](const SetEquation& equation) { return !equation.note.empty() && beside(equation); });
-    const std::string name = columns ? "alignat*}{2" : "align*";
-    std::string code = "\\begin{" + name + "}\n";
+    const std::string name = beside_ ? "alignat*" : "align*";
+    std::string code = "\\begin{" + name + (beside_ ? "}{2}\n" : "}\n");
     for (std::size_t i = 0; i < equations_.size(); ++i) {
       code += lines_of(equations_[i]);
       code += i + 1 < equations_.size() ? " \\\\\n" : "\n";
     }
-    return code + (columns ? "\\end{alignat*}\n" : "\\end{align*}\n");
+    return code + "\\end{" + name + "}\n";
   }
 
  private:
-  static MathText left_of(const views::Equation& equation) {
-    const auto rows = math_rows(equation.left, kLineWidth);
-    return rows.size() == 1 ? rows.front() : MathText{{}, kLineWidth};
+  [[nodiscard]] MathText left_of(const views::Equation& equation) const {
+    const auto rows = math_rows(equation.left, line_width_);
+    return rows.size() == 1 ? rows.front() : MathText{{}, line_width_};
   }
 
   [[nodiscard]] SetEquation set(const views::Equation& equation) const {
@@ -100,10 +101,6 @@ class Setter {
     }
   }
 
-  [[nodiscard]] bool beside(const SetEquation& equation) const {
-    return widest_ + kIndentWidth + equation.note_width <= room_;
-  }
-
   [[nodiscard]] std::string lines_of(const SetEquation& equation) const {
     std::string code;
     for (std::size_t i = 0; i < equation.rows.size(); ++i) {
@@ -112,7 +109,7 @@ class Setter {
       code += row.left + (row.left.empty() ? "& " : " & ") + row.right;
     }
     if (equation.note.empty()) return code;
-    if (beside(equation)) return code + " &\\qquad& \\text{" + equation.note + "}";
+    if (beside_) return code + " &\\qquad& \\text{" + equation.note + "}";
     code += " \\\\\n& \\quad ";
     if (equation.note_width + kIndentWidth <= room_) return code + "\\text{" + equation.note + "}";
     const int ems = (room_ - kIndentWidth) / 100;
@@ -120,15 +117,16 @@ class Setter {
   }
 
   std::vector<SetEquation> equations_;
-  int left_ = 0;    ///< width of the left column
-  int room_ = 0;    ///< what it leaves
-  int widest_ = 0;  ///< right side of all
+  int line_width_;
+  int left_ = 0;         ///< width of the left column
+  int room_ = 0;         ///< what it leaves
+  bool beside_ = false;  ///< do the notes stand beside the formulas?
 };
 
 }  // namespace
 
-std::string latex_working(const views::Working& working) {
-  return working.lines.empty() ? std::string() : Setter(working).environment();
+std::string latex_working(const views::Working& working, int line_width) {
+  return working.lines.empty() ? std::string() : Setter(working, line_width).environment();
 }
 
 }  // namespace ohmfold::handout

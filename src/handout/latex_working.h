@@ -15,7 +15,8 @@ struct TextOfWords {
 /// Words for text mode: also for headings, cells and notes.
 [[nodiscard]] TextOfWords latex_words(const views::Words& words);
 
-/// The lines with their relations below one another, as wide as kLineWidth at most.
-[[nodiscard]] std::string latex_working(const views::Working& working);
+/// The lines with their relations below one another, as wide as `line_width` at most. Notes stand
+/// beside them where there is room for all of them, otherwise below.
+[[nodiscard]] std::string latex_working(const views::Working& working, int line_width);
 
 }  // namespace ohmfold::handout

@@ -1,10 +1,7 @@
 // Solved problems as one document.
 #include "handout/outlines.h"
 
-#include <iterator>
-#include <utility>
-
-#include "views/outline.h"
+#include "handout/booklet.h"
 
 namespace ohmfold::handout {
 
@@ -15,13 +12,7 @@ views::Document outline_of(std::span<const Trace> traces, const HandoutOptions& 
   one.redraws = options.redraws;
   one.notation = options.notation;
   one.sizes = &drawing::paper_sizes();
-  views::Document document;
-  for (const Trace& trace : traces) {
-    views::Document problem = views::outline(trace, one);
-    document.blocks.insert(document.blocks.end(), std::make_move_iterator(problem.blocks.begin()),
-                           std::make_move_iterator(problem.blocks.end()));
-  }
-  return document;
+  return booklet(traces, one, options.answer_key);
 }
 
 }  // namespace ohmfold::handout

@@ -8,7 +8,7 @@
 
 namespace ohmfold::handout {
 
-/// The outlines one after another, each with its title as a heading of level 1.
+/// The booklet that the options ask for, with figures for paper.
 [[nodiscard]] views::Document outline_of(std::span<const Trace> traces,
                                          const HandoutOptions& options);
 

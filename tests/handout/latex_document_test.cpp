@@ -6,6 +6,7 @@
 
 #include "handout/latex_document.h"
 #include "handout/latex_table.h"
+#include "handout/latex_width.h"
 #include "handout/sample_documents.h"
 
 namespace ohmfold::handout {
@@ -39,7 +40,7 @@ TEST(LatexDocument, OfSeveralProblemsHasContentsAndAPageForEach) {
 }
 
 TEST(LatexDocument, AsAFragmentHasNoPreamble) {
-  const std::string code = latex_document(test::whole("One"), {SymbolSet::rectangle, true});
+  const std::string code = latex_document(test::whole("One"), {SymbolSet::rectangle, true, {}});
   EXPECT_TRUE(code.starts_with("\\begin{ohmfold}")) << code;
   EXPECT_TRUE(code.ends_with("\\end{ohmfold}\n")) << code;
   EXPECT_THAT(code, Not(HasSubstr("document")));
@@ -78,13 +79,13 @@ TEST(LatexDocument, LetsALongWordBreak) {
 }
 
 TEST(LatexTable, IsOneTabularWithNaturalColumns) {
-  EXPECT_THAT(latex_table(test::table(2)),
+  EXPECT_THAT(latex_table(test::table(2), kOwnLineWidth),
               HasSubstr("\\begin{tabular}{@{}lr@{}}\n\\textbf{Part} & \\textbf{Current} \\\\\n"
                         "\\hline\n$R_{1}$ & \\qty{143}{\\milli\\ampere} \\\\\n"));
 }
 
 TEST(LatexTable, IsCutWhereItIsLongerThanAPage) {
-  const std::string code = latex_table(test::table(65));
+  const std::string code = latex_table(test::table(65), kOwnLineWidth);
   EXPECT_EQ(count(code, "\\begin{tabular}"), 3U);
   EXPECT_EQ(count(code, "\\textbf{Part}"), 3U);
 }
@@ -94,7 +95,7 @@ TEST(LatexTable, WrapsItsWidestCells) {
   table.rows[0][0] = views::say(
       "many words that need more than a line of a page, so that they "
       "have to go on below, in the same cell");
-  EXPECT_THAT(latex_table(table), HasSubstr("\\raggedright\\arraybackslash}p{"));
+  EXPECT_THAT(latex_table(table, kOwnLineWidth), HasSubstr("\\raggedright\\arraybackslash}p{"));
 }
 
 }  // namespace

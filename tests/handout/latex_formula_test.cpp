@@ -57,7 +57,7 @@ TEST(LatexAmount, MayBeAQuotientOfPolynomials) {
 }
 
 std::string on_one_row(const views::Expression& expression) {
-  const auto rows = math_rows(expression, kLineWidth);
+  const auto rows = math_rows(expression, kOwnLineWidth);
   EXPECT_EQ(rows.size(), 1U);
   return rows.front().code;
 }
@@ -88,7 +88,7 @@ TEST(LatexFormula, StacksALongSumAboveABar) {
 }
 
 TEST(LatexWorking, AlignsRelationsAndPutsAShortNoteBeside) {
-  EXPECT_EQ(latex_working({{test::parallel_pair()}}),
+  EXPECT_EQ(latex_working({{test::parallel_pair()}}, kOwnLineWidth),
             "\\begin{alignat*}{2}\n"
             "R_{12} & = R_{1} \\mathbin{\\parallel} R_{2} = \\frac{18}{5}\\,\\unit{\\ohm} "
             "\\approx \\qty{3.6}{\\ohm} &\\qquad& \\text{(R1 and R2 are in parallel)}\n"
@@ -98,7 +98,7 @@ TEST(LatexWorking, AlignsRelationsAndPutsAShortNoteBeside) {
 TEST(LatexWorking, PutsALongNoteBelow) {
   views::Equation equation = test::parallel_pair();
   equation.note = views::say(std::string(200, 'x'));
-  const std::string code = latex_working({{equation}});
+  const std::string code = latex_working({{equation}}, kOwnLineWidth);
   EXPECT_THAT(code, HasSubstr("\\\\\n& \\quad \\parbox[t]{"));
   EXPECT_THAT(code, HasSubstr("\\begin{align*}"));
 }
@@ -106,13 +106,13 @@ TEST(LatexWorking, PutsALongNoteBelow) {
 TEST(LatexWorking, SetsALongLeftSideInRowsOfItsOwn) {
   const views::Equation equation{
       test::long_sum(12), {{views::Relation::equal, {views::Count{Number(0)}}}}, {}};
-  const std::string code = latex_working({{equation}});
+  const std::string code = latex_working({{equation}}, kOwnLineWidth);
   EXPECT_TRUE(code.starts_with("\\begin{align*}\n& R_{10} + ")) << code;
   EXPECT_THAT(code, HasSubstr("= 0\n\\end{align*}"));
 }
 
 TEST(LatexWorking, IsNothingWithoutLines) {
-  EXPECT_EQ(latex_working({}), "");
+  EXPECT_EQ(latex_working({}, kOwnLineWidth), "");
 }
 
 }  // namespace
