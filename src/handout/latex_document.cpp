@@ -53,7 +53,7 @@ class Writer {
     put_heading();
     if (!in_entries_) code_ += "\n\\begin{ohmfoldentries}\n";
     in_entries_ = true;
-    const std::string mark = entry.number.empty() ? "\\textbullet" : entry.number + ".";
+    const std::string mark = entry.number.empty() ? "$\\bullet$" : entry.number + ".";
     code_ += "\\item[" + mark + "] " + latex_words(entry.words).code + "\n";
   }
 
