@@ -12,11 +12,7 @@ namespace ohmfold::drawing {
 inline constexpr int kArc = 6;
 
 /// One more piece of a line.
-<<<<<<< HEAD
 struct LinePiece {
-=======
-struct Leg {
->>>>>>> figures
   FineSpot to;
   bool arc = false;        ///< half a circle of kArc, otherwise straight
   bool clockwise = false;  ///< of an arc, as seen with y downwards
@@ -25,11 +21,7 @@ struct Leg {
 /// From a spot on, piece after piece.
 struct Line {
   FineSpot from;
-<<<<<<< HEAD
   std::vector<LinePiece> pieces;
-=======
-  std::vector<Leg> pieces;
->>>>>>> figures
 };
 
 /// The two leads of a part whose symbol takes `half` to each side of its middle; one line where

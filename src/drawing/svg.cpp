@@ -37,12 +37,8 @@ std::string circle(std::string_view kind, FineSpot centre, Milli radius) {
 std::string commands(const Line& line) {
   std::string written = 'M' + pair(line.from);
   const std::string radius = std::to_string(kArc);
-<<<<<<< HEAD
   const std::string arc = " A" + radius + ' ' + radius + " 0 0 ";
   for (const LinePiece& piece : line.pieces) {
-=======
-  for (const Leg& piece : line.pieces) {
->>>>>>> figures
     if (piece.arc) {
       written += arc;
       written += piece.clockwise ? "1 " : "0 ";

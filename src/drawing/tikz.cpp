@@ -71,11 +71,7 @@ class Picture {
     const Line line = arcs_.through(spots);
     text_ += styled("draw", style) + at(line.from);
     FineSpot from = line.from;
-<<<<<<< HEAD
     for (const LinePiece& piece : line.pieces) {
-=======
-    for (const Leg& piece : line.pieces) {
->>>>>>> figures
       if (piece.arc) {
         add_arc(from, piece);
       } else {
@@ -87,11 +83,7 @@ class Picture {
   }
 
   /// Half a circle as two curves of Bézier, whose handles are 0.5523 of the radius long.
-<<<<<<< HEAD
   void add_arc(FineSpot from, const LinePiece& piece) {
-=======
-  void add_arc(FineSpot from, const Leg& piece) {
->>>>>>> figures
     const FineSpot middle{(from.x + piece.to.x) / 2, (from.y + piece.to.y) / 2};
     const FineSpot ahead{(piece.to.x - from.x) / 2, (piece.to.y - from.y) / 2};
     const FineSpot out =
