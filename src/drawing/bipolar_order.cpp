@@ -104,6 +104,51 @@ bool is_bipolar(const Neighbours& neighbours, const std::vector<std::uint32_t>& 
   return true;
 }
 
+/// By these heights, and by another order where they are equal.
+std::vector<std::uint32_t> order_by_heights(const std::vector<int>& heights,
+                                            const std::vector<std::uint32_t>& otherwise) {
+  std::vector<std::uint32_t> sorted(heights.size());
+  std::iota(sorted.begin(), sorted.end(), 0U);
+  const auto key = [&](std::uint32_t corner) {
+    const int pole = corner == 0 ? 0 : corner == 1 ? 2 : 1;
+    return std::tuple(pole, heights[corner], otherwise[corner]);
+  };
+  std::sort(sorted.begin(), sorted.end(),
+            [&](std::uint32_t a, std::uint32_t b) { return key(a) < key(b); });
+  std::vector<std::uint32_t> rank(heights.size());
+  for (std::uint32_t i = 0; i < sorted.size(); ++i) rank[sorted[i]] = i;
+  return rank;
+}
+
+/// How many edges each corner is away from `start`, not counting the one from corner 0 to corner 1.
+std::vector<int> distances_from(std::uint32_t start, const Neighbours& neighbours) {
+  std::vector<int> distance(neighbours.size(), -1);
+  std::vector<std::uint32_t> reached{start};
+  distance[start] = 0;
+  for (std::size_t i = 0; i < reached.size(); ++i) {
+    for (const std::uint32_t other : neighbours[reached[i]]) {
+      if (distance[other] >= 0 || reached[i] + other == 1) continue;
+      distance[other] = distance[reached[i]] + 1;
+      reached.push_back(other);
+    }
+  }
+  return distance;
+}
+
+/// Guessed potentials: how far down a corner is on the way from corner 0 to corner 1.
+std::vector<int> guessed_heights(const Neighbours& neighbours) {
+  constexpr int kFine = 10'000;
+  const std::vector<int> from_top = distances_from(0, neighbours);
+  const std::vector<int> from_bottom = distances_from(1, neighbours);
+  std::vector<int> heights;
+  for (std::size_t i = 0; i < neighbours.size(); ++i) {
+    const std::int64_t above = std::max(from_top[i], 0);
+    const std::int64_t all = above + std::max(from_bottom[i], 0);
+    heights.push_back(all == 0 ? 0 : static_cast<int>(above * kFine / all));
+  }
+  return heights;
+}
+
 }  // namespace
 
 std::vector<std::uint32_t> bipolar_order(std::uint32_t corners,
@@ -111,18 +156,12 @@ std::vector<std::uint32_t> bipolar_order(std::uint32_t corners,
                                          const std::vector<int>& heights) {
   const Neighbours neighbours = neighbours_of(corners, edges);
   std::vector<std::uint32_t> by_search = order_by_search(neighbours);
-  if (heights.size() != corners) return by_search;
-  std::vector<std::uint32_t> sorted(corners);
-  std::iota(sorted.begin(), sorted.end(), 0U);
-  const auto key = [&](std::uint32_t corner) {
-    const int pole = corner == 0 ? 0 : corner == 1 ? 2 : 1;
-    return std::tuple(pole, heights[corner], by_search[corner]);
-  };
-  std::sort(sorted.begin(), sorted.end(),
-            [&](std::uint32_t a, std::uint32_t b) { return key(a) < key(b); });
-  std::vector<std::uint32_t> by_height(corners);
-  for (std::uint32_t i = 0; i < corners; ++i) by_height[sorted[i]] = i;
-  return is_bipolar(neighbours, by_height) ? by_height : by_search;
+  if (heights.size() == corners) {
+    std::vector<std::uint32_t> by_height = order_by_heights(heights, by_search);
+    if (is_bipolar(neighbours, by_height)) return by_height;
+  }
+  std::vector<std::uint32_t> by_guess = order_by_heights(guessed_heights(neighbours), by_search);
+  return is_bipolar(neighbours, by_guess) ? by_guess : by_search;
 }
 
 }  // namespace ohmfold::drawing

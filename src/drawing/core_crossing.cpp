@@ -134,6 +134,7 @@ std::vector<int> spread(const Core& core, const std::vector<std::uint32_t>& colu
   }
   std::partial_sum(width.begin(), width.end(), width.begin());
   std::vector<int> x;
+  x.reserve(column.size());
   for (const std::uint32_t one : column) x.push_back(width[one]);
   return x;
 }
@@ -142,6 +143,7 @@ std::vector<int> spread(const Core& core, const std::vector<std::uint32_t>& colu
 
 CorePlan place_crossing(const Core& core) {
   std::vector<CornerPair> edges;
+  edges.reserve(core.edges.size());
   for (const CoreEdge& edge : core.edges) edges.emplace_back(edge.from, edge.to);
   const std::vector<bool> taken = planar_subset(core.corners, edges);
   const std::optional<Visibility> found = find_visibility(core, taken);

@@ -2,6 +2,9 @@
 #include "drawing/planar_map.h"
 
 #include <algorithm>
+
+// The other way to keep its lists recurses over their length.
+#define BOOST_GRAPH_PREFER_STD_LIB
 #include <boost/graph/adjacency_list.hpp>
 #include <boost/graph/boyer_myrvold_planar_test.hpp>
 #include <boost/graph/make_biconnected_planar.hpp>

@@ -20,7 +20,8 @@ struct PlanarMap {
 };
 
 /// Nothing where the edges with one from corner 0 to corner 1 are not planar. Requires at least two
-/// corners and no loops. Boyer and Myrvold 2004, as in the Boost Graph Library. Cost: linear.
+/// corners and no loops. Boyer and Myrvold 2004, as in the Boost Graph Library. Cost: near-linear;
+/// there, long faces cost up to the square of their length.
 [[nodiscard]] std::optional<PlanarMap> embed(std::uint32_t corners,
                                              const std::vector<CornerPair>& edges);
 

@@ -72,7 +72,7 @@ TEST(CrossingCore, IsTheSameEachTime) {
 }
 
 TEST(CrossingCore, OfThousandsOfEdgesEnds) {
-  const Core core = random_any(1, 1200, 3000);
+  const Core core = random_any(1, 500, 1200);
   const CorePlan plan = place_crossing(core);
   EXPECT_EQ(plan.edges.size(), core.edges.size());
 }
