@@ -111,7 +111,11 @@ class CaptionWriter {
 
   [[nodiscard]] std::string brief(const Quantity& value) const {
     if (is_too_long_to_show(value.number) && value.number.is_symbolic()) return {};
-    std::string text = plain_text(scene_.brief(value));
+    // 4.7 kΩ rather than 4700 Ω, as long as it says the same.
+    const bool prefixed = !value.number.is_symbolic() && !(value.number < Number(1000)) &&
+                          terminating_decimal(value.number, scene_.figures);
+    std::string text =
+        plain_text(prefixed ? say(scene_.amount(value, Form::decimal)) : scene_.brief(value));
     return text.size() > kMostLetters ? std::string() : text;
   }
 
