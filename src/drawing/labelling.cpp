@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <limits>
 #include <utility>
 
 #include "drawing/occupied.h"
@@ -79,6 +80,10 @@ class Labelling {
       for (std::size_t i = 0; i + 1 < part.path.size(); ++i) {
         occupied_.add(Segment{part.path[i], part.path[i + 1]});
       }
+      for (const Spot corner : part.path) {
+        highest_ = std::min(highest_, corner.y);
+        lowest_ = std::max(lowest_, corner.y);
+      }
       for (const Arrow& arrow : part.arrows) occupied_.add(arrow_box(arrow, sizes_));
       const std::vector<Spot> frame =
           frame_of(part, measures_.frame_along(), measures_.frame_across());
@@ -119,7 +124,7 @@ class Labelling {
 
   void label_part(std::size_t index) {
     DrawnPart& part = schematic_.parts[index];
-    bool at_right = true;
+    bool at_right = false;
     if (!texts_.parts[index].empty()) {
       Label label = first_free(texts_.parts[index], places_beside(part, texts_.parts[index]));
       occupied_.add(label.box);
@@ -150,11 +155,13 @@ class Labelling {
         places.push_back({{m.x - away - width, m.y - height / 2 + shift}, Anchor::end});
       }
     } else if (is_lying(part.direction)) {
-      for (const int shift : shifts) {
-        places.push_back({{m.x - width / 2 + shift, m.y - away - height}, Anchor::middle});
-      }
-      for (const int shift : shifts) {
-        places.push_back({{m.x - width / 2 + shift, m.y + away}, Anchor::middle});
+      // Outside, where it is the lowest line of all.
+      const bool below = m.y == lowest_ && lowest_ > highest_;
+      for (const bool under : {below, !below}) {
+        const int top = under ? m.y + away : m.y - away - height;
+        for (const int shift : shifts) {
+          places.push_back({{m.x - width / 2 + shift, top}, Anchor::middle});
+        }
       }
     } else {
       add_slanted(part, width, height, places);
@@ -230,6 +237,8 @@ class Labelling {
   Occupied occupied_;
   Spot middle_;  ///< of the slanted symbols
   int slanted_ = 0;
+  int highest_ = std::numeric_limits<int>::max();
+  int lowest_ = std::numeric_limits<int>::min();
   std::size_t failures_ = 0;
 };
 

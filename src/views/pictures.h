@@ -32,6 +32,8 @@ class Pictures {
  private:
   const Scene& scene_;
   PictureOptions options_;
+  std::string case_name_;  ///< of several cases
+  drawing::Captions captions_;
   drawing::Figures figures_;
 };
 

@@ -16,8 +16,8 @@ bool overlap(const Box& a, const Box& b) {
 
 /// Looks at whole units along the line: slow, and nothing like the code that places labels.
 bool passes(const Box& box, const Segment& line) {
-  const int steps = std::max({std::abs(line.to.x - line.from.x),
-                              std::abs(line.to.y - line.from.y), 1});
+  const int steps =
+      std::max({std::abs(line.to.x - line.from.x), std::abs(line.to.y - line.from.y), 1});
   for (int i = 0; i <= steps; ++i) {
     const int x = line.from.x + (line.to.x - line.from.x) * i / steps;
     const int y = line.from.y + (line.to.y - line.from.y) * i / steps;
@@ -71,8 +71,7 @@ class LabelCheck {
       }
     }
     const bool inside = label.box.min.x >= 0 && label.box.min.y >= 0 &&
-                        label.box.max.x <= schematic_.width &&
-                        label.box.max.y <= schematic_.height;
+                        label.box.max.x <= schematic_.width && label.box.max.y <= schematic_.height;
     if (!inside) faults_.push_back(name(label) + " leaves the drawing");
   }
 

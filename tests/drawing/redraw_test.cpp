@@ -16,6 +16,8 @@ using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 
 /// Draws every redraw of a reduction and looks whether it is a sound placement of what is left.
+/// Whether layouts are sound is tested beside the layout: what comes from one that is not is left
+/// out. Gives how many redraws were looked at.
 std::size_t expect_sound_redraws(const Problem& problem, const Reduction& reduction) {
   const Captions captions = captions_of(problem, reduction);
   const Look look{problem, reduction, captions, paper_sizes(), true};
@@ -23,7 +25,9 @@ std::size_t expect_sound_redraws(const Problem& problem, const Reduction& reduct
   for (std::size_t begin = 0; begin <= reduction.steps.size();) {
     const StretchOfRedraws stretch = stretch_from(look, {}, begin);
     Redrawing now = stretch.start;
+    const bool sound = faults_of(replay(reduction, begin), now.placement()).empty();
     for (std::size_t steps = begin; steps < stretch.end; ++steps) {
+      if (!sound) break;
       EXPECT_TRUE(steps == begin || now.apply(reduction.steps[steps - 1]));
       Redrawing tidy = now;
       tidy.tidy();
@@ -50,12 +54,14 @@ TEST(Redraw, KeepsWhatHoldsOfAPlacementThroughAllProblems) {
 }
 
 TEST(Redraw, KeepsWhatHoldsOfAPlacementThroughRandomNetworks) {
+  std::size_t drawn = 0;
   for (const NamedTrace& one : random_traces(100)) {
     SCOPED_TRACE(one.name);
     for (const Reduction* reduction : reductions_of(one.trace)) {
-      expect_sound_redraws(*one.trace.problem, *reduction);
+      drawn += expect_sound_redraws(*one.trace.problem, *reduction);
     }
   }
+  EXPECT_GT(drawn, 1000U);
 }
 
 }  // namespace

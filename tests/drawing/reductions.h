@@ -70,8 +70,7 @@ inline std::vector<NamedTrace> random_traces(int count) {
     mix.batteries = 1 + random.below(2);
     mix.internal = support::Multigraph::Internal::all;
     mix.connected = true;
-    Problem problem =
-        tree ? random.series_parallel(1 + random.below(25)) : random.multigraph(mix);
+    Problem problem = tree ? random.series_parallel(1 + random.below(25)) : random.multigraph(mix);
     traces.push_back({"random " + std::to_string(i), solve(std::move(problem))});
   }
   return traces;
