@@ -50,7 +50,8 @@ void add_output_file(CLI::App& command, OutputChoice& output) {
 }
 
 void add_format(CLI::App& command, std::string& format, const std::vector<std::string>& formats) {
-  std::string words = formats.front() + " (the default)";
+  constexpr std::size_t kMostBeside = 3;  // of more, a line of the help has no room for the remark
+  std::string words = formats.front() + (formats.size() > kMostBeside ? "" : " (the default)");
   for (std::size_t i = 1; i < formats.size(); ++i) {
     words += (i + 1 == formats.size() ? " or " : ", ") + formats[i];
   }
@@ -140,6 +141,7 @@ struct CommandLine {
   std::string notation = "units";
   std::string drawing_format;
   std::string after = "0";
+  bool no_values = false, no_marks = false;
   CLI::App* solving = nullptr;
   CLI::App* drawing = nullptr;
   CLI::App* inspecting = nullptr;
@@ -219,8 +221,8 @@ struct CommandLine {
     add_symbols(*drawing, symbols);
     drawing->add_flag("--currents", draw.drawing.currents, "Show currents with their directions");
     drawing->add_flag("--potentials", draw.drawing.potentials, "Show the potential of each point");
-    drawing->add_flag("!--no-values", draw.drawing.values, "Leave out the values of the parts");
-    drawing->add_flag("!--no-marks", draw.drawing.marks, "Do not mark what the next steps take");
+    drawing->add_flag("--no-values", no_values, "Leave out the values of the parts");
+    drawing->add_flag("--no-marks", no_marks, "Do not mark what the next steps take");
     add_significant_figures(*drawing, draw.output);
     add_output_file(*drawing, draw.output);
     add_ascii(*drawing, draw.output);
@@ -299,6 +301,8 @@ struct CommandLine {
                                          : drawing_format_words().at(drawing_format);
     draw.drawing.symbols = symbol_words().at(symbols);
     draw.drawing.figures = draw.output.figures;
+    draw.drawing.values = !no_values;
+    draw.drawing.marks = !no_marks;
     draw.after_last = after == "last";
     if (!draw.after_last) draw.after = std::stoul(after);
     return checked(draw, *drawing);

@@ -55,10 +55,11 @@ std::optional<AnotherWay> divided(const Scene& scene, const CaseTrace& trace, co
   line.links.push_back({Relation::equal, std::move(values)});
   append_value(line, *share.value, scene.figures);
   return AnotherWay{
-      series ? say("Another way, the voltage divider: of two parts in series each has its share "
-                   "of the voltage, as its resistance is of the sum.")
-             : say("Another way, the current divider: of two parts in parallel each has its share "
-                   "of the current, as the other's resistance is of the sum."),
+      series
+          ? say("Another way, the voltage divider: two parts in series share the voltage in "
+                "proportion to their resistances.")
+          : say("Another way, the current divider: two parts in parallel share the current, each "
+                "in proportion to the other's resistance."),
       std::move(line)};
 }
 

@@ -124,7 +124,10 @@ Document outline(const Trace& trace, const OutlineOptions& options) {
       add_unknown(problem, one, figures, document);
       document.cover(from, say("The unknown values"));
     }
-    add_case_heading(problem, one, i, document, solved ? "Solution" : "Answers");
+    // Answers to a single case need no heading but their own.
+    if (solved || !one.name.empty()) {
+      add_case_heading(problem, one, i, document, solved ? "Solution" : "Case");
+    }
     if (solved && trace.cases.size() > 1) add_case_figure(scene, one, options, document);
     if (add_unsolved(scene, one, document)) continue;
     if (solved) {
