@@ -136,12 +136,13 @@ class BlockWriter {
     const std::string id = prefix_ + "-step-" + std::to_string(++step_count_);
     html_ += "<section class=\"step\" id=\"" + id + "\">\n";
     open_step_ = true;
-    if (!step.title.empty()) {
-      put_heading(std::min(level_ + 1, kDeepestHeading), html_words(step.title));
-    }
+    const std::string title = html_words(step.title);
+    // A section of one step is called like it: once is enough.
+    const bool is_said = !sections_.empty() && sections_.back().words == title;
+    if (!title.empty() && !is_said) put_heading(std::min(level_ + 1, kDeepestHeading), title);
     if (options_.workbook) {
       html_ += workbook_fields(step.asked, figures_wanted(), id);
-      begin_cover(page::kShowStep, html_words(step.title));
+      begin_cover(page::kShowStep, title);
     }
     html_ += "<div class=\"step-body\">\n<div class=\"step-text\">\n";
     in_step_ = true;
