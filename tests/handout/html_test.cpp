@@ -224,7 +224,8 @@ TEST(Workbook, IsRememberedByItsText) {
 
 TEST(PageAssets, EndNoElementOfThePage) {
   for (const std::string_view asset :
-       {handout::kPageStyle, handout::kWorkbookJudge, handout::kWorkbookScript}) {
+       {handout::kPageStyle, handout::kWorkbookStyle, handout::kPrintStyle, handout::kWorkbookJudge,
+        handout::kWorkbookScript}) {
     EXPECT_FALSE(asset.empty());
     EXPECT_EQ(asset.find("</"), std::string_view::npos);
     EXPECT_EQ(asset.find("<!--"), std::string_view::npos);
