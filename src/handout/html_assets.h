@@ -7,6 +7,8 @@
 namespace ohmfold::handout {
 
 extern const std::string_view kPageStyle;
+extern const std::string_view kWorkbookStyle;
+extern const std::string_view kPrintStyle;  ///< stands behind all others
 extern const std::string_view kWorkbookJudge;
 extern const std::string_view kWorkbookScript;
 

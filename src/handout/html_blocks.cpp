@@ -36,6 +36,33 @@ bool is_plain_number(const std::string& text) {
          text.find_first_not_of("0123456789") == std::string::npos;
 }
 
+/// Bytes of text between the tags.
+std::size_t text_size(const std::string& html) {
+  std::size_t size = 0;
+  bool in_tag = false;
+  for (const char c : html) {
+    if (c == '<') in_tag = true;
+    if (!in_tag) ++size;
+    if (c == '>') in_tag = false;
+  }
+  return size;
+}
+
+/// A line that may be too wide for a narrow window scrolls, and is reached by the keyboard for it.
+std::string formula(const views::Equation& line) {
+  constexpr std::size_t kMostInNarrow = 32;
+  std::string inside;
+  bool is_wide = false;
+  for (const std::string& piece : mathml_pieces(line)) {
+    if (!inside.empty()) inside += ' ';
+    inside += piece;
+    is_wide = is_wide || text_size(piece) > kMostInNarrow;
+  }
+  const std::string reached =
+      " tabindex=\"0\" role=\"group\" aria-label=\"" + std::string(page::kFormula) + "\"";
+  return "<span class=\"formula\"" + (is_wide ? reached : "") + ">" + inside + "</span>";
+}
+
 std::string element(const std::string& name, const std::string& inside) {
   return "<" + name + ">" + inside + "</" + name + ">\n";
 }
@@ -91,13 +118,7 @@ class BlockWriter {
   void operator()(const views::Working& working) {
     html_ += "<ul class=\"working\">\n";
     for (const views::Equation& line : working.lines) {
-      html_ += "<li><span class=\"formula\">";
-      std::string between;
-      for (const std::string& piece : mathml_pieces(line)) {
-        html_ += between + piece;
-        between = " ";
-      }
-      html_ += "</span>";
+      html_ += "<li>" + formula(line);
       if (!line.note.empty()) {
         html_ += " <span class=\"note\">(" + html_words(line.note) + ")</span>";
       }
@@ -136,12 +157,13 @@ class BlockWriter {
     const std::string id = prefix_ + "-step-" + std::to_string(++step_count_);
     html_ += "<section class=\"step\" id=\"" + id + "\">\n";
     open_step_ = true;
-    if (!step.title.empty()) {
-      put_heading(std::min(level_ + 1, kDeepestHeading), html_words(step.title));
-    }
+    const std::string title = html_words(step.title);
+    // A section of one step is called like it: once is enough.
+    const bool is_said = !sections_.empty() && sections_.back().words == title;
+    if (!title.empty() && !is_said) put_heading(std::min(level_ + 1, kDeepestHeading), title);
     if (options_.workbook) {
       html_ += workbook_fields(step.asked, figures_wanted(), id);
-      begin_cover(page::kShowStep, html_words(step.title));
+      begin_cover(page::kShowStep, title);
     }
     html_ += "<div class=\"step-body\">\n<div class=\"step-text\">\n";
     in_step_ = true;

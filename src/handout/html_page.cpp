@@ -17,7 +17,7 @@ namespace {
 namespace page = views::page;
 
 /// The policy keeps the page from fetching or sending anything, whatever stands in it.
-std::string head(const std::string& title) {
+std::string head(const std::string& title, bool workbook) {
   std::string html = "<head>\n<meta charset=\"utf-8\" />\n";
   html += "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n";
   html +=
@@ -25,7 +25,9 @@ std::string head(const std::string& title) {
       "style-src 'unsafe-inline'; script-src 'unsafe-inline'; base-uri 'none'; "
       "form-action 'none'\" />\n";
   html += "<meta name=\"color-scheme\" content=\"light dark\" />\n<title>" + title + "</title>\n";
-  html += "<style>\n" + std::string(kPageStyle) + drawing::svg_style() + "</style>\n";
+  html += "<style>\n" + std::string(kPageStyle) + drawing::svg_style();
+  if (workbook) html += kWorkbookStyle;
+  html += std::string(kPrintStyle) + "</style>\n";
   return html + "</head>\n";
 }
 
@@ -90,7 +92,8 @@ std::string html_page(const views::Document& document, const PageOptions& option
   if (several) lead.insert(0, "<h1>" + title + "</h1>\n");
   text.insert(several ? 0 : written.after_title, lead);
 
-  std::string html = "<!DOCTYPE html>\n<html lang=\"en\">\n" + head(title) + "<body>\n";
+  std::string html =
+      "<!DOCTYPE html>\n<html lang=\"en\">\n" + head(title, options.workbook) + "<body>\n";
   html += "<a class=\"skip\" href=\"#text\">" + std::string(page::kSkip) + "</a>\n<main";
   if (options.workbook) html += " data-key=\"" + workbook_key(written.html) + "\"";
   html += ">\n" + text + "</main>\n";

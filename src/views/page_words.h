@@ -12,6 +12,7 @@ inline constexpr std::string_view kSkip = "Skip to the text";
 inline constexpr std::string_view kContents = "Contents";
 inline constexpr std::string_view kProgress = "Progress";
 inline constexpr std::string_view kTable = "Table";
+inline constexpr std::string_view kFormula = "Formula";
 inline constexpr std::string_view kShowStep = "Show this step";
 inline constexpr std::string_view kShowPart = "Show this part";
 inline constexpr std::string_view kCheck = "Check";

@@ -149,6 +149,13 @@ TEST(Page, OfOneProblemListsItsChaptersAndSections) {
                                                       "Reducing the circuit", "All parts"));
 }
 
+TEST(Page, SaysTheTitleOfAStepOnceWhereItIsThatOfItsSection) {
+  const Markup markup = read_markup(html_page(every_block(), plain()));
+  EXPECT_THAT(texts(all_of(markup, "h3")), ElementsAre("Reducing the circuit", "All parts"));
+  EXPECT_THAT(texts(all_of(markup, "h4")),
+              ElementsAre("Step 1: combine R1 and R2", "Step 2: look at what is left"));
+}
+
 TEST(Page, KeepsWhatBelongsToAnEntryWithinIt) {
   Document document;
   document.entry("7", say("A step."));
@@ -217,7 +224,8 @@ TEST(Workbook, IsRememberedByItsText) {
 
 TEST(PageAssets, EndNoElementOfThePage) {
   for (const std::string_view asset :
-       {handout::kPageStyle, handout::kWorkbookJudge, handout::kWorkbookScript}) {
+       {handout::kPageStyle, handout::kWorkbookStyle, handout::kPrintStyle, handout::kWorkbookJudge,
+        handout::kWorkbookScript}) {
     EXPECT_FALSE(asset.empty());
     EXPECT_EQ(asset.find("</"), std::string_view::npos);
     EXPECT_EQ(asset.find("<!--"), std::string_view::npos);
