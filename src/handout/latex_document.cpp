@@ -128,14 +128,14 @@ constexpr std::string_view kCommands = R"(\usepackage{amsmath}
   \setlength{\parsep}{\parskip}\renewcommand{\makelabel}[1]{##1\hfil}}}{\end{list}}
 % A step stays on one page unless that would leave half a page empty.
 \newsavebox{\ohmfoldbox}
-\newlength{\ohmfoldrest}
+\newdimen\ohmfoldrest
 \newenvironment{ohmfoldstep}{\par\addvspace{.4\baselineskip}%
   \setbox\ohmfoldbox=\vbox\bgroup\hsize=\linewidth}{\par\egroup
-  \ohmfoldneed{\dimexpr\ht\ohmfoldbox+\dp\ohmfoldbox}\unvbox\ohmfoldbox\par}
+  \ohmfoldneed{\dimexpr\ht\ohmfoldbox+\dp\ohmfoldbox\relax}\unvbox\ohmfoldbox\par}
 \newcommand{\ohmfoldneed}[1]{%
   \ifdim\pagetotal>0pt
-    \setlength{\ohmfoldrest}{\dimexpr\pagegoal-\pagetotal}%
-    \ifdim\dimexpr#1>\ohmfoldrest \ifdim\dimexpr#1<.5\textheight \pagebreak\fi\fi
+    \ohmfoldrest=\dimexpr\pagegoal-\pagetotal\relax
+    \ifdim#1>\ohmfoldrest \ifdim#1<.5\textheight \pagebreak\fi\fi
   \fi}
 % A figure in place, with its caption, no larger than the page.
 \newcommand{\ohmfoldfigure}[2]{\par
