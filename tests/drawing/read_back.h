@@ -7,13 +7,12 @@
 
 #include <array>
 #include <map>
-#include <set>
 #include <string>
 #include <vector>
 
-#include "ohmfold/problem.h"
-#include "ohmfold/trace.h"
+#include "ohmfold/network.h"
 #include "support/svg_reader.h"
+#include "views/names.h"
 
 namespace ohmfold::test {
 
@@ -50,10 +49,8 @@ struct Shown {
   std::map<std::string, std::size_t> points;  ///< by name
 };
 
-/// The network after so many steps: its living parts but ports and what the case took out. `names`
-/// by PartId.
-[[nodiscard]] Shown shown_by(const Problem& problem, const Network& network,
-                             const std::vector<std::string>& names);
+/// What a network has: its living parts but ports and what the case took out.
+[[nodiscard]] Shown shown_by(const Network& network, const views::PartNames& names);
 
 /// Where the drawing shows another circuit.
 [[nodiscard]] std::vector<std::string> faults_of_circuit(const support::SvgDrawing& drawing,

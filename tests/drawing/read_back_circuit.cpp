@@ -1,6 +1,7 @@
 // Compares what a drawing shows with the circuit that was meant.
 #include <algorithm>
 #include <limits>
+#include <set>
 
 #include "drawing/read_back.h"
 
@@ -100,8 +101,7 @@ void check_points(const SvgDrawing& drawing, const ReadBack& read, const Shown& 
 
 }  // namespace
 
-Shown shown_by(const Problem& problem, const Network& network,
-               const std::vector<std::string>& names) {
+Shown shown_by(const Network& network, const views::PartNames& names) {
   Shown shown;
   for (std::uint32_t i = 0; i < network.part_count(); ++i) {
     const PartId part{i};
@@ -110,11 +110,11 @@ Shown shown_by(const Problem& problem, const Network& network,
         kind == ElementKind::switched_off) {
       continue;
     }
-    shown.parts[names.at(i)] = {network.from(part).index, network.to(part).index,
-                                kind == ElementKind::battery};
+    shown.parts[names.of(part)] = {network.from(part).index, network.to(part).index,
+                                   kind == ElementKind::battery};
   }
-  for (std::uint32_t i = 0; i < problem.points.size(); ++i) {
-    if (network.representative(PointId{i}) == PointId{i}) shown.points[problem.points[i]] = i;
+  for (std::uint32_t i = 0; i < network.point_count(); ++i) {
+    if (network.representative(PointId{i}) == PointId{i}) shown.points[names.of(PointId{i})] = i;
   }
   return shown;
 }

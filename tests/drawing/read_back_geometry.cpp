@@ -15,21 +15,16 @@ namespace {
 // So much may things reach into each other, since letters are narrower or wider than reckoned.
 constexpr double kSlack = 0.5;
 
-/// The letter within a meter, which is part of its symbol.
-bool is_in_symbol(const SvgText& text, const SvgPart& part) {
-  if (text.part != part.name || text.text.size() > 1 || part.body.empty()) return false;
-  const support::Frame body = support::frame_of(part.body);
-  return body.min.x <= text.box.min.x && text.box.max.x <= body.max.x &&
-         body.min.y <= text.box.min.y && text.box.max.y <= body.max.y;
+/// Letters and signs belong to a symbol, and may lie in or on it.
+bool is_of_symbol(const SvgText& text) {
+  return text.role == "letter" || text.role == "sign";
 }
 
 class Judge {
  public:
   Judge(const SvgDrawing& drawing, const ReadBack& read) : drawing_(drawing), read_(read) {
     for (const SvgText& text : drawing.texts) {
-      const bool symbol = std::ranges::any_of(
-          drawing.parts, [&](const SvgPart& part) { return is_in_symbol(text, part); });
-      if (!symbol) labels_.push_back(&text);
+      if (text.role != "letter") labels_.push_back(&text);
     }
   }
 
@@ -85,7 +80,10 @@ class Judge {
         }
       }
       for (const SvgPart& part : drawing_.parts) {
-        if (!part.body.empty() && support::overlap(box, part.body) > kSlack) {
+        if (is_of_symbol(*a) && a->part == part.name) continue;
+        for (const Polygon* symbol : {&part.body, &part.frame}) {
+          if (symbol->empty() || support::overlap(box, *symbol) <= kSlack) continue;
+          if (symbol == &part.frame && a->role == "step") continue;  // its number is on the frame
           fault("the text " + a->text + " lies on the symbol of " + part.name);
         }
       }
@@ -98,7 +96,8 @@ class Judge {
   void check_lines() {
     for (const Stretch& line : read_.lines) {
       for (const SvgPart& part : drawing_.parts) {
-        if (support::passes(part.body, line.from, line.to, kSlack)) {
+        const Polygon& symbol = line.part == part.name ? part.core : part.body;
+        if (support::passes(symbol, line.from, line.to, kSlack)) {
           fault("a line of " + line.part + line.point + " leads through the symbol of " +
                 part.name);
         }
@@ -125,7 +124,7 @@ class Judge {
       const auto own = std::ranges::find(drawing_.parts, text->part, &SvgPart::name);
       const double least = away(*text, *own);
       for (const SvgPart& part : drawing_.parts) {
-        if (away(*text, part) < least - kSlack) {
+        if (text->role != "sign" && away(*text, part) < least - kSlack) {
           fault("the text " + text->text + " of " + text->part + " is nearer to " + part.name);
         }
       }

@@ -29,7 +29,7 @@ const std::string kDrawing = R"svg(<?xml version="1.0" encoding="UTF-8"?>
 <g class="part battery" data-part="E"><path class="lead" d="M40 200L40 124"/>
 <path class="lead" d="M40 116L40 40"/>
 <g class="body" transform="matrix(0 -1 1 0 40 120)"><path d="M-4-6V6M4-12V12"/></g>
-<text class="label" x="55" y="112">+</text>
+<text class="sign" font-size="10" x="55" y="112">+</text>
 <text class="label beside" x="24" y="122">12 V</text></g>
 <g class="part resistor" data-part="R1"><path class="lead" d="M100 40L130 40"/>
 <path class="lead" d="M170 40L200 40"/>
@@ -78,7 +78,7 @@ TEST(ReadBack, OfASpoiledDrawingSaysWhatIsWrong) {
       {R"(data-part="R1")", R"(data-part="R9")", "not drawn: R1"},
       {R"(data-part="R1")", R"(data-part="R2")", "drawn twice: R2"},
       {R"(x="55" y="112">+)", R"(x="55" y="142">+)", "the plus is at the wrong end"},
-      {R"(<text class="label" x="55" y="112">+</text>)", "", "no plus"},
+      {R"(<text class="sign" font-size="10" x="55" y="112">+</text>)", "", "no plus"},
       {R"(x="204" y="34">A)", R"(x="54" y="34">A)", "nearer to another point: A"},
       {R"(translate(150 40))", R"(translate(205 110))", "symbols overlap"},
       {R"(translate(150 40))", R"(translate(180 40))", "leads through the symbol of R1"},

@@ -28,12 +28,15 @@ struct SvgText {
   std::string text;
   Frame box;
   std::string part, point;  ///< whose group it is in
+  std::string role;  ///< class of the whole text: "label", "letter" and "sign" of symbols, …
 };
 
 struct SvgPart {
   std::string name;
   std::vector<std::size_t> leads;  ///< numbers of paths, in the order of the file
   Polygon body;                    ///< empty: nothing but a line
+  Polygon core;                    ///< the body without an arrow on its own lead
+  Polygon frame;                   ///< round what is marked; often none
 };
 
 struct SvgMark {
@@ -74,10 +77,16 @@ class SvgReader {
       if (here.hidden) continue;
       read_element(i, here);
     }
-    for (Body& body : bodies_) {
-      for (const Vec corner : body.frame.corners()) {
-        drawing_.parts[body.part].body.push_back(body.to_page.of(corner));
-      }
+    for (const Body& body : bodies_) {
+      const auto on_page = [&body](const Frame& frame) {
+        Polygon corners = frame.corners();
+        for (Vec& corner : corners) corner = body.to_page.of(corner);
+        return corners;
+      };
+      SvgPart& part = drawing_.parts[body.part];
+      part.body = on_page(body.all);
+      part.core = on_page(body.core);
+      part.frame = on_page(body.frame);
     }
     return std::move(drawing_);
   }
@@ -93,7 +102,7 @@ class SvgReader {
   struct Body {
     std::size_t part;
     SvgMatrix to_page;
-    Frame frame;
+    Frame all, core, frame;
   };
   using Style = std::map<std::string, std::string>;
 
@@ -163,9 +172,9 @@ class SvgReader {
 
   void read_element(std::size_t index, Place& here) {
     const XmlNode& node = xml_.nodes[index];
-    const SvgMatrix own = matrix_of(node["transform"]);
-    here.to_page = here.to_page * own;
-    here.in_body = here.in_body * own;
+    const SvgMatrix local = matrix_of(node["transform"]);
+    here.to_page = here.to_page * local;
+    here.in_body = here.in_body * local;
     if (node.name == "g") return read_group(node, here);
     if (node.name == "text") return read_text(index, here);
     if (node.name == "path" && (node.is_of("wire") || node.is_of("lead"))) {
@@ -174,7 +183,12 @@ class SvgReader {
     const std::vector<Vec> spots = spots_of(node);
     for (const Vec spot : spots) drawing_.extent.take_in(here.to_page.of(spot));
     if (here.body) {
-      for (const Vec spot : spots) bodies_[*here.body].frame.take_in(here.in_body.of(spot));
+      Body& body = bodies_[*here.body];
+      for (const Vec spot : spots) {
+        const Vec own = here.in_body.of(spot);
+        (node.is_of("frame") ? body.frame : body.all).take_in(own);
+        if (!node.is_of("frame") && !node.is_of("filled")) body.core.take_in(own);
+      }
     }
     const SvgMark mark{here.to_page.of({number(node, "cx"), number(node, "cy")}), here.point};
     if (node.name == "circle" && node.is_of("dot")) drawing_.dots.push_back(mark);
@@ -190,7 +204,7 @@ class SvgReader {
     if (node.is_of("part")) {
       if (!node.has("data-part")) throw XmlFault("a part without name");
       here.part = drawing_.parts.size();
-      drawing_.parts.push_back({node["data-part"], {}, {}});
+      drawing_.parts.push_back({node["data-part"], {}, {}, {}, {}});
     }
     if (node.is_of("point")) {
       here.point = node["data-point"];
@@ -200,7 +214,7 @@ class SvgReader {
       if (!here.part) throw XmlFault("a body outside a part");
       here.body = bodies_.size();
       here.in_body = {};
-      bodies_.push_back({*here.part, here.to_page, {}});
+      bodies_.push_back({*here.part, here.to_page, {}, {}, {}});
     }
   }
 
@@ -297,8 +311,8 @@ class SvgReader {
       }
       drawing_.extent.take_in(box.min);
       drawing_.extent.take_in(box.max);
-      drawing_.texts.push_back(
-          {line.text, box, here.part ? drawing_.parts[*here.part].name : "", here.point});
+      drawing_.texts.push_back({line.text, box, here.part ? drawing_.parts[*here.part].name : "",
+                                here.point, xml_.nodes[index]["class"]});
     }
   }
 
