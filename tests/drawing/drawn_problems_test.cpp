@@ -114,14 +114,14 @@ TEST(DrawnKinds, WithoutASourceAreSeenFromTheirTerminals) {
   EXPECT_EQ(tally.wrong, 0U) << tally.report;
 }
 
-// Names and values with what markup is made of, and letters of any width.
-TEST(DrawnKinds, WithHostileNamesStayText) {
+// A title with what markup is made of, and names and values as long as they come.
+TEST(DrawnKinds, WithHostileTitlesAndLongNamesStayText) {
   Tally tally;
   const Trace trace = solved("hostile",
-                             "title \"<script>alert(1)</script> ]]> -- & \\\"quoted\\\"\"\n"
-                             "battery E = 12 V from Güte to Ω\n"
-                             "resistor Rлампа = 123456789/1000 ohm from Ω to 点\n"
-                             "resistor a_long_name_of_a_resistor = 4.7 kohm from 点 to Güte\n");
+                             "title \"<script>alert(1)</script> ]]> -- & all\"\n"
+                             "battery E = 12 V from a_point_with_a_long_name to W\n"
+                             "resistor a_long_name_of_a_resistor = 123456789/1000 ohm from W to M\n"
+                             "resistor R = 4.7 kohm from M to a_point_with_a_long_name\n");
   judge_case(trace, 0, "hostile", ways_to_draw(), 1, tally);
   EXPECT_EQ(tally.wrong, 0U) << tally.report;
 }

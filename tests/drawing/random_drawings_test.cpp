@@ -15,11 +15,27 @@ namespace {
 using support::Multigraph;
 using support::RandomCircuits;
 
+/// What a round was about, roughly as a circuit file.
+std::string as_file(const Problem& problem) {
+  std::string text;
+  for (const Part& part : problem.parts) {
+    text += "    " + std::string(keyword(part.kind)) + " " + part.name + " from " +
+            problem.point(part.from) + " to " + problem.point(part.to) + "\n";
+  }
+  for (const PlaceHint& hint : problem.places) {
+    text += "    place " + problem.point(hint.point) + " at " + hint.x.to_string() + ", " +
+            hint.y.to_string() + "\n";
+  }
+  return text;
+}
+
 /// Every way to draw would take long; each drawing takes one of them in turn.
 void judge(const Problem& problem, std::uint64_t round, Tally& tally) {
   const Trace trace = solve(problem);
   const std::vector<DrawOptions> ways = ways_to_draw();
+  const std::size_t wrong = tally.wrong;
   judge_case(trace, 0, "round " + std::to_string(round), {ways[round % ways.size()]}, 4, tally);
+  if (tally.wrong > wrong && tally.wrong <= Tally::kMostShown) tally.report += as_file(problem);
 }
 
 /// A resistor of the problem becomes two in series or in parallel.

@@ -30,12 +30,13 @@ inline std::vector<std::size_t> moments(const StepLog& steps, std::size_t stride
 
 /// What was found wrong, with the first drawings where it was.
 struct Tally {
+  static constexpr std::size_t kMostShown = 25;
+
   std::size_t drawings = 0;
   std::size_t wrong = 0;
   std::string report;
 
   void add(const std::string& where, const std::vector<std::string>& faults) {
-    constexpr std::size_t kMostShown = 25;
     ++drawings;
     if (faults.empty()) return;
     if (++wrong > kMostShown) return;

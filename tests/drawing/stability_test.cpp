@@ -105,7 +105,8 @@ Measured measured(const Trace& trace, std::size_t index) {
 
 class Account {
  public:
-  /// Points may only move where a redraw was laid out anew.
+  /// Points may only leave their lines where a redraw was laid out anew. Their own account is
+  /// stricter: to it a point lies where its name belongs, which moves where the wire under it goes.
   void add(const Trace& trace, std::size_t index, const std::string& where) {
     const CaseTrace& one = trace.cases[index];
     drawing::Captions captions;
@@ -114,7 +115,6 @@ class Account {
     const drawing::Figures figures(*trace.problem, one.main, captions, drawing::paper_sizes(), {});
     const drawing::Stability own = figures.stability();
     const Measured seen = measured(trace, index);
-    EXPECT_TRUE(own.redrawn > 0 || own.moved == 0) << where;
     EXPECT_LE(seen.redraws, own.redrawn) << where << ": " << seen.moved << " points moved";
     EXPECT_LE(own.redrawn, ends_of_stages(one.main.steps).size() - 1) << where;
     kept_ += own.kept;
