@@ -34,7 +34,9 @@ void judge(const Problem& problem, std::uint64_t round, Tally& tally) {
   const Trace trace = solve(problem);
   const std::vector<DrawOptions> ways = ways_to_draw();
   const std::size_t wrong = tally.wrong;
-  judge_case(trace, 0, "round " + std::to_string(round), {ways[round % ways.size()]}, 4, tally);
+  const std::size_t way = round % ways.size();
+  judge_case(trace, 0, "round " + std::to_string(round) + " drawn in way " + std::to_string(way),
+             {ways[way]}, 4, tally);
   if (tally.wrong > wrong && tally.wrong <= Tally::kMostShown) tally.report += as_file(problem);
 }
 
