@@ -67,7 +67,7 @@ check_lint() {
 fuzz() {
   title "fuzzing, $1 seconds for each target"
   cmake --build build/sanitize -j "$jobs" --target fuzz
-  for target in number expression circuit pipeline work; do
+  for target in number expression circuit pipeline work handout; do
     mkdir -p "build/sanitize/found/$target"
     "build/sanitize/tests/fuzz/fuzz_$target" -max_total_time="$1" -timeout=20 -rss_limit_mb=4096 \
       -print_final_stats=0 -verbosity=0 -dict=tests/fuzz/circuit.dict \

@@ -17,11 +17,9 @@ namespace {
 
 using Target = void (*)(std::string_view);
 
-const std::map<std::string, Target> kTargets = {{"number", number},
-                                                {"expression", expression},
-                                                {"circuit", circuit},
-                                                {"pipeline", pipeline},
-                                                {"work", work}};
+const std::map<std::string, Target> kTargets = {{"number", number},   {"expression", expression},
+                                                {"circuit", circuit}, {"pipeline", pipeline},
+                                                {"work", work},       {"handout", handout}};
 
 const std::filesystem::path kTop = OHMFOLD_SOURCE_DIR;
 

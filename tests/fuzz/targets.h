@@ -13,5 +13,7 @@ void circuit(std::string_view bytes);
 void pipeline(std::string_view bytes);
 /// Reading claims about a few fixed problems, at once and one by one.
 void work(std::string_view bytes);
+/// Drawing and writing handouts, which are read again.
+void handout(std::string_view bytes);
 
 }  // namespace ohmfold::fuzz

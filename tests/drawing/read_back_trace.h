@@ -1,0 +1,74 @@
+// Draws the cases of a solved problem, redraw after redraw, and judges each drawing.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "drawing/read_back.h"
+#include "ohmfold/draw.h"
+#include "ohmfold/trace.h"
+
+namespace ohmfold::test {
+
+/// The numbers of steps after which there is something new to see: none, and the last of each
+/// stage.
+inline std::vector<std::size_t> ends_of_stages(const StepLog& steps) {
+  std::vector<std::size_t> moments{0};
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    if (i + 1 == steps.size() || steps[i + 1].stage != steps[i].stage) moments.push_back(i + 1);
+  }
+  return moments;
+}
+
+/// The same, and some within stages: none of `stride` steps is left out.
+inline std::vector<std::size_t> moments(const StepLog& steps, std::size_t stride) {
+  std::vector<std::size_t> all = ends_of_stages(steps);
+  for (std::size_t i = 1; i < steps.size(); i += stride) all.push_back(i);
+  return all;
+}
+
+/// What was found wrong, with the first drawings where it was.
+struct Tally {
+  static constexpr std::size_t kMostShown = 25;
+
+  std::size_t drawings = 0;
+  std::size_t wrong = 0;
+  std::string report;
+
+  void add(const std::string& where, const std::vector<std::string>& faults) {
+    ++drawings;
+    if (faults.empty()) return;
+    if (++wrong > kMostShown) return;
+    report += where + ":\n";
+    for (const std::string& fault : faults) report += "  " + fault + "\n";
+  }
+};
+
+/// The ways in which each circuit is drawn.
+inline std::vector<DrawOptions> ways_to_draw() {
+  std::vector<DrawOptions> ways;
+  for (const SymbolSet symbols : {SymbolSet::rectangle, SymbolSet::zigzag}) {
+    ways.push_back({.symbols = symbols});
+    ways.push_back({.symbols = symbols, .currents = true, .potentials = true});
+    ways.push_back({.symbols = symbols, .values = false, .marks = false});
+  }
+  return ways;
+}
+
+/// Draws a case after each of some numbers of steps.
+inline void judge_case(const Trace& trace, std::size_t index, const std::string& where,
+                       const std::vector<DrawOptions>& ways, std::size_t stride, Tally& tally) {
+  const Reduction& reduction = trace.cases[index].main;
+  const views::PartNames names(*trace.problem, reduction);
+  for (const std::size_t steps : moments(reduction.steps, stride)) {
+    const Shown shown = shown_by(replay(reduction, steps), names);
+    for (std::size_t way = 0; way < ways.size(); ++way) {
+      tally.add(where + ", case " + std::to_string(index + 1) + ", after " + std::to_string(steps) +
+                    " steps, way " + std::to_string(way),
+                faults_of(draw_svg(trace, index, steps, ways[way]), shown));
+    }
+  }
+}
+
+}  // namespace ohmfold::test
