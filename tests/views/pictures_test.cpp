@@ -93,7 +93,7 @@ TEST(Pictures, ShowCurrentsTheWayTheyFlow) {
 TEST(Pictures, DoNotTellAnUnknownValue) {
   const Drawn drawn(
       "battery E = 12 V from G to T\nresistor R1 = unknown from T to G\n"
-      "given current through R1 = 3 A\nfind value of R1\n");
+      "given current through R1 = 3 A\nfind R1\n");
   EXPECT_THAT(drawn.beside("R1"), ElementsAre("R1", "?"));
 }
 
