@@ -3,36 +3,12 @@
 #include <array>
 #include <cstdint>
 
+#include "drawing/characters.h"
 #include "drawing/schematic.h"
 
 namespace ohmfold::drawing {
 
 namespace {
-
-/// The character at `at`, which moves behind it. A broken sequence counts as one character each
-/// byte.
-std::uint32_t next_character(std::string_view text, std::size_t& at) {
-  const auto byte = [&](std::size_t i) {
-    return static_cast<std::uint32_t>(static_cast<unsigned char>(text[i]));
-  };
-  const std::uint32_t lead = byte(at);
-  std::size_t length = 1;
-  if (lead >= 0xF0) {
-    length = 4;
-  } else if (lead >= 0xE0) {
-    length = 3;
-  } else if (lead >= 0xC0) {
-    length = 2;
-  }
-  if (length == 1 || at + length > text.size()) {
-    ++at;
-    return lead < 0x80 ? lead : 0xFFFD;
-  }
-  std::uint32_t character = lead & (0xFFU >> (length + 1));
-  for (std::size_t i = 1; i < length; ++i) character = (character << 6U) | (byte(at + i) & 0x3FU);
-  at += length;
-  return character;
-}
 
 /// Characters from `first` to `last` that are at most so wide.
 struct Range {
@@ -95,23 +71,10 @@ int paper_width(std::string_view text) {
   return static_cast<int>(std::min(kLongest, (width * kLetterSize + kEm - 1) / kEm));
 }
 
-/// Columns (Unicode Standard Annex 11, from memory: the blocks that matter in running text).
-constexpr std::array<Range, 11> kOnTerminal{{{0x300, 0x36F, 0},
-                                             {0x1100, 0x115F, 2},
-                                             {0x200B, 0x200F, 0},
-                                             {0x20D0, 0x20FF, 0},
-                                             {0x2E80, 0xA4CF, 2},
-                                             {0xAC00, 0xD7A3, 2},
-                                             {0xF900, 0xFAFF, 2},
-                                             {0xFE00, 0xFE0F, 0},
-                                             {0xFE30, 0xFE6F, 2},
-                                             {0xFF00, 0xFF60, 2},
-                                             {0x1F300, 0x3FFFD, 2}}};
-
 int terminal_width(std::string_view text) {
   int width = 0;
   for (std::size_t at = 0; at < text.size();) {
-    width += width_in(kOnTerminal, next_character(text, at), 1);
+    width += static_cast<int>(columns_of(next_character(text, at)));
   }
   return width;
 }

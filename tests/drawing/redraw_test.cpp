@@ -12,7 +12,6 @@
 namespace ohmfold::drawing {
 namespace {
 
-using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 
 /// Draws every redraw of a reduction and looks whether it is a sound placement of what is left.
