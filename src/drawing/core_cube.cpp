@@ -9,8 +9,8 @@ namespace ohmfold::drawing {
 namespace {
 
 constexpr std::uint32_t kCorners = 8;
-constexpr int kSide = 5 * kCell;   // of a square
-constexpr int kShift = 2 * kCell;  // of the square behind, to the right and up
+constexpr int kSide = 4 * kCell;   // of a square
+constexpr int kShift = 3 * kCell / 2;  // of the square behind, to the right and up
 
 /// A corner by three bits, one for each direction; neighbours differ in one.
 using Bits = std::uint32_t;
@@ -109,11 +109,11 @@ Spot spot_of(Bits corner) {
 /// How far from the left or upper end of an edge its symbol stands: away from the places where
 /// edges cross, and from the symbol of the slanted edge at the lower left.
 int seat_of(Bits low, Bits direction) {
-  if (direction == kRight && low == 0) return 7 * kCell / 2;
-  if (direction == kRight && low == kDown) return 3 * kCell;
-  if (direction == kRight && low == (kDown | kBehind)) return 3 * kCell / 2;
-  if (direction == kDown && low == kRight) return 3 * kCell / 2;
-  if (direction == kDown && low == kBehind) return 7 * kCell / 2;
+  if (direction == kRight && low == 0) return 11 * kCell / 4;
+  if (direction == kRight && low == kDown) return 5 * kCell / 2;
+  if (direction == kRight && low == (kDown | kBehind)) return 5 * kCell / 4;
+  if (direction == kDown && low == kRight) return 5 * kCell / 4;
+  if (direction == kDown && low == kBehind) return 11 * kCell / 4;
   return kSide / 2;
 }
 
