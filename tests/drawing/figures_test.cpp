@@ -100,7 +100,9 @@ TEST(Figures, PutDotsWhereThreeMeetAndRingsAtLooseEnds) {
   for (const DrawnPoint& point : schematic.points) {
     dots += point.dots.size();
     rings += point.rings.size();
-    if (point.name == "D") EXPECT_THAT(point.rings, SizeIs(1));
+    if (point.name == "D") {
+      EXPECT_THAT(point.rings, SizeIs(1));
+    }
   }
   EXPECT_EQ(dots, 1U);
   EXPECT_EQ(rings, 1U);
