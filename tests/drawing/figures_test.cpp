@@ -9,7 +9,9 @@
 namespace ohmfold::drawing {
 namespace {
 
+using ::testing::ElementsAre;
 using ::testing::IsEmpty;
+using ::testing::SizeIs;
 using ::testing::UnorderedElementsAre;
 
 class Drawn {
@@ -74,6 +76,7 @@ TEST(Figures, AreTheSameInWhateverOrderTheyAreAskedFor) {
     const Captions captions = captions_of(*one.trace.problem, reduction);
     const Figures upward(*one.trace.problem, reduction, captions, paper_sizes(), {});
     const Figures downward(*one.trace.problem, reduction, captions, paper_sizes(), {});
+    std::vector<Path> up, down;
     const auto paths = [](const Schematic& schematic) {
       std::vector<Path> all;
       for (const DrawnPart& part : schematic.parts) all.push_back(part.path);
@@ -97,7 +100,9 @@ TEST(Figures, PutDotsWhereThreeMeetAndRingsAtLooseEnds) {
   for (const DrawnPoint& point : schematic.points) {
     dots += point.dots.size();
     rings += point.rings.size();
-    EXPECT_EQ(point.rings.size(), point.name == "D" ? 1U : 0U) << point.name;
+    if (point.name == "D") {
+      EXPECT_THAT(point.rings, SizeIs(1));
+    }
   }
   EXPECT_EQ(dots, 1U);
   EXPECT_EQ(rings, 1U);

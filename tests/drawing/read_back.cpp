@@ -44,7 +44,7 @@ class Reader {
     for (std::size_t i = 0; i < out_.set.size(); ++i) out_.set[i] = find(i);
     check_dots();
     for (std::size_t i = 0; i < out_.parts.size(); ++i) {
-      for (const std::size_t end : {0, 1}) {
+      for (const std::size_t end : {0U, 1U}) {
         out_.parts[i].joined[end] = out_.set[outer_[i][end]];
       }
     }
@@ -95,7 +95,7 @@ class Reader {
     const Vec aim = part.body.empty() ? middle_without_body(leads) : support::middle_of(part.body);
     ReadPart read{part.name, {}, {}};
     std::array<std::size_t, 2> outer{};
-    for (const std::size_t k : {0, 1}) {
+    for (const std::size_t k : {0U, 1U}) {
       Stretch& first = out_.lines[leads[k].front()];
       Stretch& last = out_.lines[leads[k].back()];
       const bool from_symbol = support::length(first.from - aim) < support::length(last.to - aim);
