@@ -17,7 +17,8 @@ title() { printf '\n== %s\n' "$*"; }
 install_missing() {
   command -v apt-get > /dev/null || return 0
   wanted="g++ cmake ninja-build pkg-config libginac-dev libcli11-dev nlohmann-json3-dev
-          libedit-dev libgtest-dev libgmock-dev libvalijson-dev clang clang-format clang-tidy"
+          libedit-dev libgtest-dev libgmock-dev libvalijson-dev clang clang-format clang-tidy
+          nodejs npm chromium poppler-utils"
   missing=
   for package in $wanted; do
     dpkg-query -W -f '${Status}' "$package" 2> /dev/null | grep -q 'ok installed' ||

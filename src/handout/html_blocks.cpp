@@ -59,8 +59,8 @@ std::string formula(const views::Equation& line) {
     is_wide = is_wide || text_size(piece) > kMostInNarrow;
   }
   const std::string reached =
-      " tabindex=\"0\" role=\"group\" aria-label=\"" + std::string(page::kFormula) + "\"";
-  return "<span class=\"formula\"" + (is_wide ? reached : "") + ">" + inside + "</span>";
+      R"( tabindex="0" role="group" aria-label=")" + std::string(page::kFormula) + R"(")";
+  return R"(<span class="formula")" + (is_wide ? reached : "") + ">" + inside + "</span>";
 }
 
 std::string element(const std::string& name, const std::string& inside) {
@@ -88,7 +88,7 @@ class BlockWriter {
     const std::string id =
         begins_problem ? prefix_ : prefix_ + "-section-" + std::to_string(++section_count_);
     const std::string name = begins_problem ? "article" : "section";
-    html_ += "<" + name + " id=\"" + id + "\">\n";
+    html_ += "<" + name + R"( id=")" + id + "\">\n";
     open_.push_back({heading.level, name});
     level_ = std::min(heading.level + outer_level_, kDeepestHeading);
     const std::string words = html_words(heading.words);
@@ -108,9 +108,9 @@ class BlockWriter {
     if (entry.number.empty()) {
       html_ += "<li>";
     } else if (is_plain_number(entry.number)) {
-      html_ += "<li value=\"" + entry.number + "\">";
+      html_ += R"(<li value=")" + entry.number + R"(">)";
     } else {
-      html_ += "<li class=\"own-number\">" + drawing::xml_text(entry.number) + ". ";
+      html_ += R"(<li class="own-number">)" + drawing::xml_text(entry.number) + ". ";
     }
     html_ += element("p", html_words(entry.words));
   }
@@ -120,7 +120,7 @@ class BlockWriter {
     for (const views::Equation& line : working.lines) {
       html_ += "<li>" + formula(line);
       if (!line.note.empty()) {
-        html_ += " <span class=\"note\">(" + html_words(line.note) + ")</span>";
+        html_ += R"( <span class="note">()" + html_words(line.note) + ")</span>";
       }
       html_ += "</li>\n";
     }
@@ -129,10 +129,10 @@ class BlockWriter {
 
   void operator()(const views::Table& table) {
     leave_list();
-    html_ += "<div class=\"table\" role=\"group\" aria-label=\"" + std::string(page::kTable) +
+    html_ += R"(<div class="table" role="group" aria-label=")" + std::string(page::kTable) +
              "\" tabindex=\"0\"><table>\n<thead><tr>";
     for (const views::Column& column : table.columns) {
-      html_ += "<th scope=\"col\"" + side(column) + ">" + html_words(column.heading) + "</th>";
+      html_ += R"(<th scope="col")" + side(column) + ">" + html_words(column.heading) + "</th>";
     }
     html_ += "</tr></thead>\n<tbody>\n";
     for (const auto& row : table.rows) put_row(table, row);
@@ -155,7 +155,7 @@ class BlockWriter {
     if (open_step_) leave_cover();
     leave_list();
     const std::string id = prefix_ + "-step-" + std::to_string(++step_count_);
-    html_ += "<section class=\"step\" id=\"" + id + "\">\n";
+    html_ += R"(<section class="step" id=")" + id + "\">\n";
     open_step_ = true;
     const std::string title = html_words(step.title);
     // A section of one step is called like it: once is enough.
@@ -198,14 +198,14 @@ class BlockWriter {
   }
 
   static std::string side(const views::Column& column) {
-    return column.align == views::Align::right ? " class=\"right\"" : "";
+    return column.align == views::Align::right ? R"( class="right")" : "";
   }
 
   void put_row(const views::Table& table, const std::vector<views::Words>& row) {
     html_ += "<tr>";
     for (std::size_t i = 0; i < row.size() && i < table.columns.size(); ++i) {
       const bool first = i == 0;
-      html_ += (first ? "<th scope=\"row\"" : "<td") + side(table.columns[i]) + ">" +
+      html_ += (first ? R"(<th scope="row")" : "<td") + side(table.columns[i]) + ">" +
                html_words(row[i]) + (first ? "</th>" : "</td>");
     }
     html_ += "</tr>\n";
@@ -213,7 +213,7 @@ class BlockWriter {
 
   void begin_cover(std::string_view words, const std::string& of_what) {
     html_ += "<details class=\"cover\">\n<summary>" + drawing::xml_text(words);
-    if (!of_what.empty()) html_ += "<span class=\"unseen\">: " + of_what + "</span>";
+    if (!of_what.empty()) html_ += R"(<span class="unseen">: )" + of_what + "</span>";
     html_ += "</summary>\n<div class=\"covered\">\n";
     open_cover_ = true;
   }

@@ -20,10 +20,9 @@ namespace page = views::page;
 std::string head(const std::string& title, bool workbook) {
   std::string html = "<head>\n<meta charset=\"utf-8\" />\n";
   html += "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n";
-  html +=
-      "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
-      "style-src 'unsafe-inline'; script-src 'unsafe-inline'; base-uri 'none'; "
-      "form-action 'none'\" />\n";
+  html += R"(<meta http-equiv="Content-Security-Policy" content="default-src 'none'; )"
+          "style-src 'unsafe-inline'; script-src 'unsafe-inline'; base-uri 'none'; "
+          "form-action 'none'\" />\n";
   html += "<meta name=\"color-scheme\" content=\"light dark\" />\n<title>" + title + "</title>\n";
   html += "<style>\n" + std::string(kPageStyle) + drawing::svg_style();
   if (workbook) html += kWorkbookStyle;
@@ -48,7 +47,7 @@ class Contents {
       html_ += inside_ ? "</li>\n</ol>\n</li>\n" : entries_ > 1 ? "</li>\n" : "";
     }
     inside_ = deeper;
-    html_ += "<li><a href=\"#" + section.id + "\">" + section.words + "</a>";
+    html_ += R"(<li><a href="#)" + section.id + R"(">)" + section.words + "</a>";
   }
 
   /// Nothing where there is nothing to choose from.
@@ -94,8 +93,8 @@ std::string html_page(const views::Document& document, const PageOptions& option
 
   std::string html =
       "<!DOCTYPE html>\n<html lang=\"en\">\n" + head(title, options.workbook) + "<body>\n";
-  html += "<a class=\"skip\" href=\"#text\">" + std::string(page::kSkip) + "</a>\n<main";
-  if (options.workbook) html += " data-key=\"" + workbook_key(written.html) + "\"";
+  html += R"(<a class="skip" href="#text">)" + std::string(page::kSkip) + "</a>\n<main";
+  if (options.workbook) html += R"( data-key=")" + workbook_key(written.html) + R"(")";
   html += ">\n" + text + "</main>\n";
   if (options.workbook) {
     html +=

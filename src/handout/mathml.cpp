@@ -167,8 +167,8 @@ std::vector<std::string> mathml_pieces(const Equation& equation) {
   append_pieces({}, equation.left, pieces);
   for (std::size_t i = 0; i < equation.links.size(); ++i) {
     const Link& link = equation.links[i];
-    std::string before = link.relation == Relation::about ? "≈" : "=";
-    before = "<mo form=\"infix\">" + before + "</mo>";
+    const bool about = link.relation == Relation::about;
+    std::string before = std::string("<mo form=\"infix\">") + (about ? "≈" : "=") + "</mo>";
     // The left side stays with what it is equal to, unless it is in pieces itself.
     if (i == 0 && pieces.size() == 1) {
       before.insert(0, pieces.front());

@@ -25,17 +25,17 @@ bool can_be_judged(const views::Asked& asked) {
 std::string field(const views::Asked& asked, int figures, const std::string& id) {
   const std::string unit = drawing::xml_text(symbol(asked.value.unit, Letters::unicode));
   const std::string plain_unit(symbol(asked.value.unit, Letters::ascii));
-  std::string html = "<form class=\"question\" data-value=\"" + asked.value.number.to_string() +
-                     "\" data-unit=\"" + plain_unit + "\" data-sign=\"" + unit +
-                     "\" data-figures=\"" + std::to_string(figures) + "\">\n";
-  html += "<label for=\"" + id + "\">" + html_words(asked.question) + " <span class=\"unit\">(" +
-          unit + ")</span></label>\n";
-  html += "<span class=\"answer\"><input type=\"text\" id=\"" + id +
-          "\" maxlength=\"60\" autocomplete=\"off\" autocapitalize=\"none\" spellcheck=\"false\" "
-          "aria-describedby=\"" +
-          id + "-remark\" /> <button type=\"submit\">" + std::string(page::kCheck) +
+  std::string html = R"(<form class="question" data-value=")" + asked.value.number.to_string() +
+                     R"(" data-unit=")" + plain_unit + R"(" data-sign=")" + unit +
+                     R"(" data-figures=")" + std::to_string(figures) + "\">\n";
+  html += R"(<label for=")" + id + R"(">)" + html_words(asked.question) +
+          R"( <span class="unit">()" + unit + ")</span></label>\n";
+  html += R"(<span class="answer"><input type="text" id=")" + id +
+          R"(" maxlength="60" autocomplete="off" autocapitalize="none" spellcheck="false" )"
+          R"(aria-describedby=")" +
+          id + R"(-remark" /> <button type="submit">)" + std::string(page::kCheck) +
           "</button></span>\n";
-  html += "<output class=\"remark\" id=\"" + id + "-remark\" for=\"" + id + "\"></output>\n";
+  html += R"(<output class="remark" id=")" + id + R"(-remark" for=")" + id + "\"></output>\n";
   return html + "</form>\n";
 }
 
@@ -54,16 +54,17 @@ std::string workbook_fields(const std::vector<views::Asked>& asked, int figures,
 
 std::string workbook_bar() {
   const auto button = [](std::string_view id, std::string_view words) {
-    return "<button type=\"button\" id=\"" + std::string(id) + "\">" + drawing::xml_text(words) +
+    return R"(<button type="button" id=")" + std::string(id) + R"(">)" + drawing::xml_text(words) +
            "</button>\n";
   };
-  std::string html = "<div id=\"progress\" role=\"group\" aria-label=\"" +
+  std::string html = R"(<div id="progress" role="group" aria-label=")" +
                      std::string(page::kProgress) +
                      "\" hidden=\"\">\n<output id=\"shown\"></output>\n";
   html += button("show-all", page::kShowAll) + button("start-again", page::kStartAgain) +
           "</div>\n<ul id=\"remarks\" hidden=\"\">\n";
   for (const views::WorkbookRemark& remark : views::workbook_remarks()) {
-    html += "<li data-key=\"" + remark.key + "\">" + drawing::xml_text(remark.words) + "</li>\n";
+    html +=
+        R"(<li data-key=")" + remark.key + R"(">)" + drawing::xml_text(remark.words) + "</li>\n";
   }
   return html + "</ul>\n";
 }
