@@ -140,7 +140,7 @@ struct CommandLine {
   std::string symbols = "rectangle";
   std::string notation = "units";
   std::string drawing_format;
-  std::string after = "0";
+  std::string after;
   bool no_values = false, no_marks = false;
   CLI::App* solving = nullptr;
   CLI::App* drawing = nullptr;
@@ -302,9 +302,10 @@ struct CommandLine {
     draw.drawing.symbols = symbol_words().at(symbols);
     draw.drawing.figures = draw.output.figures;
     draw.drawing.values = !no_values;
-    draw.drawing.marks = !no_marks;
+    // The circuit as it stands is not to tell what comes first.
+    draw.drawing.marks = !no_marks && !after.empty();
     draw.after_last = after == "last";
-    if (!draw.after_last) draw.after = std::stoul(after);
+    draw.after = after.empty() || draw.after_last ? 0 : std::stoul(after);
     return checked(draw, *drawing);
   }
 

@@ -51,7 +51,7 @@ CorePlan empty_plan(const Core& core) {
 
 CorePlan diamond(const Core& core, const Arms& arms) {
   CorePlan plan = empty_plan(core);
-  constexpr int kHalf = kCell + kCell / 4;  // from the middle to each corner
+  constexpr int kHalf = kCell + kCell / 2;  // from the middle to each corner
   constexpr int kLeft = kCell;              // room for labels beside the left arms
   plan.width = kLeft + 2 * kHalf;
   plan.height = 2 * kHalf;

@@ -9,7 +9,7 @@ namespace ohmfold::drawing {
 namespace {
 
 constexpr std::uint32_t kCorners = 8;
-constexpr int kSide = 4 * kCell;   // of a square
+constexpr int kSide = 4 * kCell;       // of a square
 constexpr int kShift = 3 * kCell / 2;  // of the square behind, to the right and up
 
 /// A corner by three bits, one for each direction; neighbours differ in one.

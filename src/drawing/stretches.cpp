@@ -40,7 +40,8 @@ class Following {
     options.root = look.reduction.source;
     options.heights = heights;
     options.slanted = look.sizes.slanted;
-    options.hints = look.problem.places;
+    // A redraw that is laid out anew shows another network than the file had in mind.
+    if (begin == 0) options.hints = look.problem.places;
     made_.start.lay(network, lay_out(network, options));
     made_.start.tidy();
     was_series_parallel_ = is_series_parallel(network, options.root);

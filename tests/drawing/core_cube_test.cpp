@@ -70,7 +70,7 @@ TEST(Cube, HasTwoCrossingsAwayFromItsSymbols) {
     }
     for (std::size_t seat = 0; seat < seats.size(); ++seat) {
       if (lines[a].first == seat) continue;
-      EXPECT_FALSE(sound::is_closer(seats[seat], lines[a].second, kCell));
+      EXPECT_FALSE(sound::is_closer(seats[seat], lines[a].second, 3 * kCell / 4));
     }
   }
   EXPECT_EQ(count, 2U);
