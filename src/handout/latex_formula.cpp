@@ -51,7 +51,7 @@ std::vector<MathText> pieces(const std::vector<Expression>& terms, std::string_v
     MathText one = written(term, room);
     one = in_brackets_if(bond(term) < least || is_signed(one), one);
     if (!found.empty()) {
-      one.code.insert(0, std::string(between) + " ");
+      one.code.insert(0, " " + std::string(between) + " ");
       one.width += kSignWidth;
     }
     found.push_back(std::move(one));
@@ -70,7 +70,7 @@ std::vector<MathText> sum_pieces(const views::Sum& sum, int room) {
     const Expression& body = negative != nullptr ? negative->of.front() : term;
     MathText one = written(body, room);
     one = in_brackets_if(bond(body) <= Bond::parallel || is_signed(one), one);
-    found.push_back({(negative != nullptr ? "- " : "+ ") + one.code, one.width + kSignWidth});
+    found.push_back({(negative != nullptr ? " - " : " + ") + one.code, one.width + kSignWidth});
   }
   return found;
 }
@@ -130,7 +130,7 @@ std::vector<MathText> math_rows(const Expression& expression, int room) {
   std::vector<MathText> rows;
   for (MathText& term : terms) {
     if (!rows.empty() && rows.back().width + term.width <= room) {
-      rows.back().code += " " + term.code;
+      rows.back().code += term.code;
       rows.back().width += term.width;
     } else {
       if (!rows.empty()) term.code.insert(0, "{}");

@@ -9,23 +9,26 @@ namespace ohmfold::handout {
 
 namespace {
 
-/// Text that may be broken within a word that would not fit a line: every few characters of it,
-/// never before one that joins the character before.
+/// Text that may be broken within a word that would not fit a line: every few columns of it, never
+/// before a character that joins the one before.
 std::string breakable_text(std::string_view text) {
-  constexpr std::size_t kLongWord = 24;
-  constexpr std::size_t kStep = 8;
+  constexpr int kLongWord = 1200;
+  constexpr int kStep = 400;
   std::string written;
-  std::size_t columns = 0;
+  int word = 0;   // width of the word so far
+  int piece = 0;  // of what cannot be broken
   std::size_t begin = 0;
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t before = at;
     const std::uint32_t character = drawing::next_character(text, at);
-    const bool joins = drawing::columns_of(character) == 0;
-    if (columns >= kLongWord && columns % kStep == 0 && !joins && character != ' ') {
+    const int width = text_width(text.substr(before, at - before));
+    if (word + width > kLongWord && piece >= kStep && drawing::columns_of(character) > 0) {
       written += drawing::latex_text(text.substr(begin, before - begin)) + "\\allowbreak{}";
       begin = before;
+      piece = 0;
     }
-    columns = character == ' ' ? 0 : columns + 1;
+    word = character == ' ' ? 0 : word + width;
+    piece = character == ' ' ? 0 : piece + width;
   }
   return written + drawing::latex_text(text.substr(begin));
 }

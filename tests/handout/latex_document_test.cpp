@@ -78,6 +78,14 @@ TEST(LatexDocument, LetsALongWordBreak) {
   EXPECT_EQ(count(latex_document(document, {}), "\\allowbreak{}"), 5U);
 }
 
+TEST(LatexDocument, LetsAWordBreakBetweenStandIns) {
+  views::Document document;
+  std::string word;
+  for (int i = 0; i < 9; ++i) word += "\u05D0";
+  document.paragraph(views::say(word));
+  EXPECT_EQ(count(latex_document(document, {}), "{]}\\allowbreak{}{[}U+05D0"), 7U);
+}
+
 TEST(LatexTable, IsOneTabularWithNaturalColumns) {
   EXPECT_THAT(latex_table(test::table(2), kOwnLineWidth),
               HasSubstr("\\begin{tabular}{@{}lr@{}}\n\\textbf{Part} & \\textbf{Current} \\\\\n"

@@ -77,7 +77,7 @@ TEST(LatexFormula, BreaksBeforeASignWhereALineIsTooShort) {
   const auto rows = math_rows(test::long_sum(12), 1000);
   EXPECT_GT(rows.size(), 1U);
   EXPECT_THAT(rows, Each(Field(&MathText::width, Le(1000))));
-  for (std::size_t i = 1; i < rows.size(); ++i) EXPECT_TRUE(rows[i].code.starts_with("{}+ "));
+  for (std::size_t i = 1; i < rows.size(); ++i) EXPECT_TRUE(rows[i].code.starts_with("{} + "));
 }
 
 TEST(LatexFormula, StacksALongSumAboveABar) {

@@ -40,11 +40,10 @@ mkdir fragments
 "$program" solve "$first" --as latex --fragment --output fragments/first.tex
 "$program" solve "$second" --as latex --fragment --output fragments/second.tex
 {
-  echo '\documentclass{article}'
+  printf '%s\n' '\documentclass{article}'
   sed -n '/^% Begin of what fragments need/,/^% End of what fragments need/p' booklet.tex
-  echo '\begin{document}\section{Ours}Text.'
-  echo '\input{fragments/first}\input{fragments/second}'
-  echo '\end{document}'
+  printf '%s\n' '\begin{document}\section{Ours}Text.' \
+    '\input{fragments/first}\input{fragments/second}' '\end{document}'
 } > host.tex
 
 # Twice, so that contents are settled.
