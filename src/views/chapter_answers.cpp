@@ -64,17 +64,15 @@ Words difference(const Scene& scene, const CaseTrace& trace, const VoltageBetwee
   terms[1] = negative(std::move(terms[1]));
   const Expression values = sum(std::move(terms));
   if (has_unwritten_amount(values)) return {};
-  return say(" = ", formula_text(symbols, Letters::unicode), " = ",
-             formula_text(values, Letters::unicode));
+  return say(" = ", formula_words(symbols), " = ", formula_text(values, Letters::unicode));
 }
 
 Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& answer) {
   if (answer.thevenin) return thevenin_sentence(scene, answer);
   const Words what = question_words(answer.question, scene.problem).capitalised();
   if (answer.irrational) {
-    return say(what, " is ",
-               formula_text(question_symbol(answer.question, scene.symbols), Letters::unicode),
-               " = ", answer_value(scene, answer), ".");
+    return say(what, " is ", formula_words(question_symbol(answer.question, scene.symbols)), " = ",
+               answer_value(scene, answer), ".");
   }
   if (!answer.value.value) {
     return say(what, " is not determined: ", why_undetermined(answer.value.why), ".");
@@ -85,7 +83,7 @@ Words answer_sentence(const Scene& scene, const CaseTrace& trace, const Answer& 
                turned ? std::visit(SignReader(scene.problem), answer.question) : Words());
   }
   const Expression symbol = question_symbol(answer.question, scene.symbols);
-  Words words = say(what, " is ", formula_text(symbol, Letters::unicode));
+  Words words = say(what, " is ", formula_words(symbol));
   if (const auto* between = std::get_if<VoltageBetween>(&answer.question)) {
     words.add(difference(scene, trace, *between));
   }

@@ -93,7 +93,7 @@ void add_sums(const Scene& scene, const CaseTrace& trace, Subject subject, Docum
     const PartId part = parts[i];
     const BranchResult& branch = trace.branches[part.index];
     const Expression symbol = current ? scene.symbols.current(part) : scene.symbols.voltage(part);
-    std::vector<Words> row{say(formula_text(symbol, Letters::unicode))};
+    std::vector<Words> row{say(formula_words(symbol))};
     for (const Share& share : trace.shares) {
       row.push_back(cell(scene, partial(scene, share, part, subject)));
     }

@@ -160,12 +160,12 @@ void add_asked(const Scene& scene, Document& document) {
     const Question& question = problem.questions[i];
     Words words = question_words(question, problem).capitalised();
     if (!std::holds_alternative<ValueOf>(question)) {
-      words.add(", " + formula_text(question_symbol(question, scene.symbols), Letters::unicode));
+      words.add(say(", ", formula_words(question_symbol(question, scene.symbols))));
     }
     if (const auto* between = std::get_if<VoltageBetween>(&question)) {
       const Expression first = scene.symbols.potential(between->from);
       const Expression second = scene.symbols.potential(between->to);
-      words.add(" = " + formula_text(sum({first, negative(second)}), Letters::unicode));
+      words.add(say(" = ", formula_words(sum({first, negative(second)}))));
     }
     if (std::holds_alternative<TheveninBetween>(question)) {
       words.add(say(", in V, with its resistance, in Ω, and the short-circuit current, in A."));

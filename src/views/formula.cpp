@@ -176,4 +176,25 @@ std::string formula_text(const Expression& expression, Letters letters) {
   return Writer(letters).write(expression);
 }
 
+Words formula_words(const Expression& expression) {
+  if (const auto* symbol = std::get_if<Symbol>(&expression.node)) return say(Run(*symbol));
+  const Words text = say(formula_text(expression, Letters::unicode));
+  const auto* sum = std::get_if<Sum>(&expression.node);
+  if (sum == nullptr) return text;
+  Words words;
+  for (const Expression& term : sum->terms) {
+    const auto* subtracted = std::get_if<Negative>(&term.node);
+    const Expression& of = subtracted == nullptr ? term : subtracted->of.front();
+    const auto* symbol = std::get_if<Symbol>(&of.node);
+    if (symbol == nullptr) return text;
+    if (subtracted != nullptr) {
+      words.add(words.empty() ? "−" : " − ");
+    } else if (!words.empty()) {
+      words.add(" + ");
+    }
+    words.add(Run(*symbol));
+  }
+  return words;
+}
+
 }  // namespace ohmfold::views

@@ -76,4 +76,8 @@ void append_value(Equation& equation, const Quantity& value, int figures);
 /// One line, with U+00A0 wherever no line may break.
 [[nodiscard]] std::string formula_text(const Expression& expression, Letters letters);
 
+/// The same within a sentence: a symbol, or a sum of symbols, stays what it is, so that writers can
+/// set it; of any other expression its text.
+[[nodiscard]] Words formula_words(const Expression& expression);
+
 }  // namespace ohmfold::views

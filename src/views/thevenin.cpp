@@ -39,8 +39,7 @@ Words named(const Scene& scene, const char* what, const Expression& symbol,
   if (!reading.value) {
     return say(what, " is not determined: ", why_undetermined(reading.why), ".");
   }
-  Words words = say(what, " is ", formula_text(symbol, Letters::unicode), " = ",
-                    scene.value(*reading.value), ".");
+  Words words = say(what, " is ", formula_words(symbol), " = ", scene.value(*reading.value), ".");
   if (!reading.value->number.is_symbolic()) return words;
   const auto with = with_values(scene.problem, *reading.value);
   if (with) words.add(say(" With ", given_symbols(scene.problem), ": ", scene.value(*with), "."));
