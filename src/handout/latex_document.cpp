@@ -146,7 +146,10 @@ constexpr std::string_view kCommands = R"(\usepackage{amsmath}
     \sbox{\ohmfoldpicture}{\resizebox{!}{.7\textheight}{\usebox{\ohmfoldpicture}}}\fi
   \begin{center}\usebox{\ohmfoldpicture}\\[.6ex]{\small #2}\end{center}}
 \newsavebox{\ohmfoldpicture}
-\newcommand{\ohmfoldtable}[1]{\par\addvspace{.6ex}{\renewcommand{\arraystretch}{1.15}#1}%
+\newcommand{\ohmfoldtable}[1]{\par\addvspace{.6ex}%
+  \sbox{\ohmfoldpicture}{\renewcommand{\arraystretch}{1.15}#1}%
+  \ifdim\wd\ohmfoldpicture>\linewidth
+    \resizebox{\linewidth}{!}{\usebox{\ohmfoldpicture}}\else\usebox{\ohmfoldpicture}\fi
   \par\addvspace{.6ex}}
 )";
 

@@ -12,9 +12,9 @@ namespace ohmfold::handout {
 
 namespace {
 
-constexpr int kColumnGap = 110;  // between two columns: 2 \tabcolsep
-constexpr int kNarrowest = 400;  // no column is made narrower
-constexpr int kMostLines = 30;   // of one tabular, so that it fits on a page
+constexpr int kColumnGap = 110;   // between two columns: 2 \tabcolsep
+constexpr int kBesideWord = 100;  // what may stand beside a word without a space
+constexpr int kMostLines = 30;    // of one tabular, so that it fits on a page
 
 using Cells = std::vector<TextOfWords>;
 
@@ -22,10 +22,10 @@ class Setter {
  public:
   Setter(const views::Table& table, int line_width) : table_(table), line_width_(line_width) {
     for (const views::Column& column : table.columns)
-      headings_.push_back(latex_words(column.heading));
+      headings_.push_back(latex_words(column.heading, kLongWordInCell));
     for (const auto& row : table.rows) {
       Cells cells;
-      for (const views::Words& words : row) cells.push_back(latex_words(words));
+      for (const views::Words& words : row) cells.push_back(latex_words(words, kLongWordInCell));
       rows_.push_back(std::move(cells));
     }
     measure();
@@ -50,18 +50,32 @@ class Setter {
  private:
   void measure() {
     widths_.assign(table_.columns.size(), 0);
+    std::vector<int> least(widths_.size(), 0);
     for (std::size_t i = 0; i < widths_.size(); ++i) {
       widths_[i] = headings_[i].width;
-      for (const Cells& cells : rows_) widths_[i] = std::max(widths_[i], cells[i].width);
+      least[i] = headings_[i].least;
+      for (const Cells& cells : rows_) {
+        widths_[i] = std::max(widths_[i], cells[i].width);
+        least[i] = std::max(least[i], cells[i].least + kBesideWord);
+      }
     }
+    narrow(least);
+  }
+
+  /// The column that can lose most loses some, until all fit or none can.
+  void narrow(const std::vector<int>& least) {
     const int room = line_width_ - kColumnGap * static_cast<int>(widths_.size());
     int total = std::accumulate(widths_.begin(), widths_.end(), 0);
     is_fixed_ = total > room || static_cast<int>(rows_.size()) > kMostLines;
     while (total > room) {
-      const auto widest = std::max_element(widths_.begin(), widths_.end());
-      if (*widest <= kNarrowest) break;
-      const int less = std::min({total - room, *widest - kNarrowest, *widest / 10 + 1});
-      *widest -= less;
+      std::size_t widest = 0;
+      for (std::size_t i = 0; i < widths_.size(); ++i) {
+        if (widths_[i] - least[i] > widths_[widest] - least[widest]) widest = i;
+      }
+      const int spare = widths_[widest] - least[widest];
+      if (spare <= 0) return;
+      const int less = std::min({total - room, spare, spare / 10 + 1});
+      widths_[widest] -= less;
       total -= less;
     }
   }

@@ -98,6 +98,12 @@ TEST(LatexTable, IsCutWhereItIsLongerThanAPage) {
   EXPECT_EQ(count(code, "\\textbf{Part}"), 3U);
 }
 
+TEST(LatexTable, LetsALongNameBreakWithinItsCell) {
+  views::Table table = test::table(1);
+  table.rows[0][0] = views::say(views::Run(views::PartName{"Element_of_the_heater_2"}));
+  EXPECT_THAT(latex_table(table, kOwnLineWidth), HasSubstr("\\_of\\allowbreak{}\\_the"));
+}
+
 TEST(LatexTable, WrapsItsWidestCells) {
   views::Table table = test::table(2);
   table.rows[0][0] = views::say(
