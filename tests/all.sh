@@ -14,23 +14,46 @@ export LSAN_OPTIONS="suppressions=$PWD/tests/leaks.txt:print_suppressions=0"
 
 title() { printf '\n== %s\n' "$*"; }
 
-install_missing() {
-  command -v apt-get > /dev/null || return 0
-  wanted="g++ cmake ninja-build pkg-config libginac-dev libcli11-dev nlohmann-json3-dev
-          libedit-dev libgtest-dev libgmock-dev libvalijson-dev clang clang-format clang-tidy
-          nodejs npm chromium poppler-utils"
-  missing=
-  for package in $wanted; do
+# The packages of a list that are not there.
+missing_of() {
+  for package in $1; do
     dpkg-query -W -f '${Status}' "$package" 2> /dev/null | grep -q 'ok installed' ||
-      missing="$missing $package"
+      printf ' %s' "$package"
   done
-  [ -n "$missing" ] || return 0
-  title "installing$missing"
+}
+
+install_packages() {
+  as_root=
+  [ "$(id -u)" -eq 0 ] || as_root=sudo
+  # shellcheck disable=SC2086 # the names are separate words
+  DEBIAN_FRONTEND=noninteractive $as_root apt-get install -qy --no-install-recommends $1
+}
+
+# What building needs, at once. What only tests of pages and of LaTeX need, meanwhile: it is large,
+# and a build takes longer.
+install_missing() {
+  later=
+  command -v apt-get > /dev/null || return 0
+  now=$(missing_of "g++ cmake ninja-build pkg-config libboost-dev libginac-dev libcli11-dev
+    nlohmann-json3-dev libedit-dev libgtest-dev libgmock-dev libvalijson-dev clang clang-format
+    clang-tidy")
+  late=$(missing_of "nodejs npm chromium poppler-utils cmark texlive-latex-base
+    texlive-latex-recommended texlive-pictures texlive-science lmodern")
+  [ -n "$now$late" ] || return 0
+  title "installing$now$late"
   as_root=
   [ "$(id -u)" -eq 0 ] || as_root=sudo
   $as_root apt-get update -q
-  # shellcheck disable=SC2086 # the names are separate words
-  DEBIAN_FRONTEND=noninteractive $as_root apt-get install -qy --no-install-recommends $missing
+  [ -z "$now" ] || install_packages "$now"
+  [ -n "$late" ] || return 0
+  install_packages "$late" > build/install.log 2>&1 &
+  later=$!
+}
+
+wait_for_packages() {
+  [ -n "$later" ] || return 0
+  wait "$later" || { cat build/install.log; return 1; }
+  later=
 }
 
 # build NAME TARGETS OPTION...: configures build/NAME and builds these targets in it.
@@ -45,10 +68,10 @@ build() {
   cmake --build "build/$name" -j "$jobs" --target $targets
 }
 
-# run_tests NAME: those that have been built in build/NAME.
+# run_tests NAME [PATTERN]: those that have been built in build/NAME, but for names that match.
 run_tests() {
   title "tests in build/$1"
-  ctest --test-dir "build/$1" -j "$jobs" --output-on-failure -E '_NOT_BUILT$'
+  ctest --test-dir "build/$1" -j "$jobs" --output-on-failure -E "_NOT_BUILT\$${2:+|$2}"
 }
 
 check_format() {
@@ -78,8 +101,8 @@ fuzz() {
   done
 }
 
-install_missing
 mkdir -p build
+install_missing
 check_format
 # With the sanitizer build to come, which has all tests and links libraries as they usually are, this
 # one tries the static program, and of the tests those that need speed. Optimising more would cost
@@ -88,12 +111,14 @@ static=OFF
 targets=all
 if [ "$mode" = --ci ]; then
   static=ON
-  targets='ohmfold_program test_docs test_programs test_properties test_published test_structure'
+  targets='ohmfold_program page_samples pdf_answers test_docs test_drawing test_programs
+           test_properties test_published test_structure'
 fi
 build check "$targets" -DOHMFOLD_TESTS=ON -DOHMFOLD_STATIC=$static -DOHMFOLD_PRECOMPILE=ON \
   -DCMAKE_BUILD_TYPE=RelWithDebInfo \
   -DCMAKE_CXX_FLAGS_RELWITHDEBINFO='-O1 -Wno-array-bounds -Wno-stringop-overflow'
 check_lint
+wait_for_packages
 run_tests check
 if [ "$mode" = --ci ]; then
   build sanitize all -DOHMFOLD_TESTS=ON -DOHMFOLD_FUZZ=ON -DOHMFOLD_WERROR=OFF \
@@ -102,5 +127,6 @@ if [ "$mode" = --ci ]; then
     -DCMAKE_CXX_FLAGS_RELWITHDEBINFO="-O1 -g1" \
     -DOHMFOLD_SANITIZE=address,undefined
   fuzz 8
-  run_tests sanitize
+  # Pages and PDFs are the same ones, made more slowly.
+  run_tests sanitize '^(browser|latex)$'
 fi
