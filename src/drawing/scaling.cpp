@@ -79,10 +79,17 @@ class Drawing {
   }
 
  private:
+  /// That of the label; of a part without one that of the problem.
+  [[nodiscard]] std::string name_of(PartId part) const {
+    std::string name = text_of(look_.caption(part), TextRole::part_name);
+    const bool is_of_file = part.index < look_.problem.parts.size();
+    return name.empty() && is_of_file ? look_.problem.part(part).name : name;
+  }
+
   void draw(const PlacedPart& placed) {
     DrawnPart part;
     part.part = placed.part;
-    part.name = text_of(look_.caption(placed.part), TextRole::part_name);
+    part.name = name_of(placed.part);
     part.kind = symbol_of(look_, placed.part);
     for (const Spot corner : placed.path) part.path.push_back(scale_(corner));
     const Spot from = part.path[placed.seat];

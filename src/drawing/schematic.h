@@ -66,7 +66,7 @@ struct Arrow {
 
 struct DrawnPart {
   PartId part;
-  std::string name;  ///< as the labels call it; stays where the labels leave it out
+  std::string name;  ///< as the labels call it; that of the problem where it has no label
   SymbolKind kind{};
   Path path;       ///< lead, symbol, lead; from the first point of the part to its second
   Spot middle;     ///< of the symbol, on a segment of the path

@@ -118,6 +118,19 @@ TEST(Figures, DrawSwitchesAsTheCaseSetsThem) {
   EXPECT_EQ(Drawn(text, 0).part(0, "L").kind, SymbolKind::lamp);
 }
 
+TEST(Figures, CallAWireWithoutLabelAsTheProblemDoes) {
+  Trace trace = solve(test::problem_of(
+      "battery E = 6 V from G to T\nresistor R1 = 12 ohm from T to A\nwire from A to G\n"));
+  const Reduction& reduction = trace.cases.front().main;
+  Captions captions = captions_of(*trace.problem, reduction);
+  captions.parts[2].clear();
+  const Figures figures(*trace.problem, reduction, captions, paper_sizes(), {});
+  const Schematic schematic = figures.after(0);
+  ASSERT_THAT(schematic.parts, SizeIs(3));
+  EXPECT_EQ(schematic.parts[2].name, "wire 1");
+  EXPECT_THAT(schematic.parts[2].labels, IsEmpty());
+}
+
 TEST(Figures, LayOutAnewWhereWiresHidTheStructure) {
   // Three resistors in a chain, folded by two wires: all in parallel.
   const Drawn drawn(
