@@ -6,8 +6,8 @@
 #include <utility>
 #include <vector>
 
-#include "circuit/disjoint_sets.h"
 #include "check/report.h"
+#include "circuit/disjoint_sets.h"
 #include "circuit/spanning.h"
 
 namespace ohmfold {
