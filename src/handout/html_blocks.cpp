@@ -204,9 +204,11 @@ class BlockWriter {
   void put_row(const views::Table& table, const std::vector<views::Words>& row) {
     html_ += "<tr>";
     for (std::size_t i = 0; i < row.size() && i < table.columns.size(); ++i) {
-      const bool first = i == 0;
-      html_ += (first ? R"(<th scope="row")" : "<td") + side(table.columns[i]) + ">" +
-               html_words(row[i]) + (first ? "</th>" : "</td>");
+      const std::string cell = html_words(row[i]);
+      // An empty heading says nothing to those who hear it.
+      const bool heads = i == 0 && !cell.empty();
+      html_ += (heads ? R"(<th scope="row")" : "<td") + side(table.columns[i]) + ">" + cell +
+               (heads ? "</th>" : "</td>");
     }
     html_ += "</tr>\n";
   }

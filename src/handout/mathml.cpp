@@ -4,6 +4,7 @@
 #include <span>
 #include <string_view>
 
+#include "drawing/names.h"
 #include "drawing/xml.h"
 #include "handout/mathml_number.h"
 
@@ -61,10 +62,16 @@ class Writer {
  public:
   /// A letter is slanted, a name stands upright as everywhere else.
   std::string operator()(const Symbol& symbol) const {
-    if (symbol.subscript.empty()) {
-      return "<mi mathvariant=\"normal\">" + drawing::xml_text(symbol.letter) + "</mi>";
-    }
+    if (symbol.subscript.empty()) return part_name(symbol.letter);
     return "<msub>" + token("mi", symbol.letter) + token("mtext", symbol.subscript) + "</msub>";
+  }
+  /// As in the figures: the digits of R12 stand lower.
+  static std::string part_name(const std::string& name) {
+    const drawing::SplitName split = drawing::split_name(name);
+    const std::string stem =
+        "<mi mathvariant=\"normal\">" + drawing::xml_text(split.stem) + "</mi>";
+    if (split.digits.empty()) return stem;
+    return "<msub>" + stem + "<mn>" + drawing::xml_text(split.digits) + "</mn></msub>";
   }
   std::string operator()(const Amount& amount) const { return mathml_amount(amount); }
   std::string operator()(const Count& count) const { return mathml_number(count.number); }

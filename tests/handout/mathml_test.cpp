@@ -24,7 +24,8 @@ Expression amount(const Number& number, Unit unit, Form form = Form::exact) {
 
 TEST(MathMl, StacksFractions) {
   EXPECT_EQ(handout::mathml(quotient(name("E"), name("R1"))),
-            "<mfrac><mi mathvariant=\"normal\">E</mi><mi mathvariant=\"normal\">R1</mi></mfrac>");
+            "<mfrac><mi mathvariant=\"normal\">E</mi><msub><mi "
+            "mathvariant=\"normal\">R</mi><mn>1</mn></msub></mfrac>");
   EXPECT_EQ(handout::mathml(amount(Number(8) / Number(3), Unit::ohm)),
             "<mrow><mfrac><mn>8</mn><mn>3</mn></mfrac><mtext>\u00A0Ω</mtext></mrow>");
 }
@@ -80,7 +81,7 @@ TEST(MathMlPieces, BeginWithEachRelationButTheFirst) {
   append_value(line, {Number(8) / Number(3), Unit::ohm}, 3);
   const std::vector<std::string> pieces = handout::mathml_pieces(line);
   ASSERT_EQ(pieces.size(), 2U);
-  EXPECT_THAT(pieces[0], HasSubstr("R12</mi><mo form=\"infix\">=</mo>"));
+  EXPECT_THAT(pieces[0], HasSubstr("<mn>12</mn></msub><mo form=\"infix\">=</mo>"));
   EXPECT_THAT(pieces[1], StartsWith("<math><mrow><mo form=\"infix\">≈</mo>"));
 }
 
