@@ -5,6 +5,7 @@
 #include <unordered_map>
 #include <utility>
 
+#include "drawing/measures.h"
 #include "drawing/stretches.h"
 #include "ohmfold/error.h"
 

@@ -42,6 +42,15 @@ bool meet(const Box& box, const Segment& segment) {
   return at_left && at_right;
 }
 
+std::int64_t square_of_distance(const Box& one, const Box& other) {
+  const auto gap = [](int min, int max, int other_min, int other_max) {
+    return std::int64_t{std::max({0, other_min - max, min - other_max})};
+  };
+  const std::int64_t x = gap(one.min.x, one.max.x, other.min.x, other.max.x);
+  const std::int64_t y = gap(one.min.y, one.max.y, other.min.y, other.max.y);
+  return x * x + y * y;
+}
+
 template <class Visit>
 void Occupied::for_each_bucket(const Box& box, Visit visit) const {
   for (int x = bucket(box.min.x, cell_); x <= bucket(box.max.x, cell_); ++x) {
@@ -49,10 +58,10 @@ void Occupied::for_each_bucket(const Box& box, Visit visit) const {
   }
 }
 
-void Occupied::add(const Segment& segment) {
+void Occupied::add(const Segment& segment, std::uint32_t owner) {
   const auto [left, right] = std::minmax(segment.from.x, segment.to.x);
   const auto [top, bottom] = std::minmax(segment.from.y, segment.to.y);
-  add({{{left, top}, {right, bottom}}, segment, left != right && top != bottom});
+  add({{{left, top}, {right, bottom}}, segment, left != right && top != bottom, owner});
 }
 
 void Occupied::add(const Thing& thing) {
@@ -61,17 +70,32 @@ void Occupied::add(const Thing& thing) {
   for_each_bucket(thing.box, [&](std::uint64_t at) { buckets_[at].push_back(index); });
 }
 
-bool Occupied::is_free(const Box& box) const {
-  bool free = true;
+template <class Disturbs>
+bool Occupied::none_near(const Box& box, std::uint32_t except, Disturbs disturbs) const {
+  bool none = true;
   for_each_bucket(box, [&](std::uint64_t at) {
     const auto found = buckets_.find(at);
-    if (!free || found == buckets_.end()) return;
-    free = std::none_of(found->second.begin(), found->second.end(), [&](std::uint32_t index) {
+    if (!none || found == buckets_.end()) return;
+    none = std::none_of(found->second.begin(), found->second.end(), [&](std::uint32_t index) {
       const Thing& thing = things_[index];
-      return thing.slanted ? meet(box, thing.line) : meet(box, thing.box);
+      return (except == kNobody || thing.owner != except) && disturbs(thing);
     });
   });
-  return free;
+  return none;
+}
+
+bool Occupied::is_free(const Box& box, std::uint32_t except) const {
+  return none_near(box, except, [&](const Thing& thing) {
+    return thing.slanted ? meet(box, thing.line) : meet(box, thing.box);
+  });
+}
+
+bool Occupied::is_clear(const Box& box, int distance, std::uint32_t except) const {
+  const Box wide = grown(box, distance);
+  const std::int64_t square = std::int64_t{distance} * distance;
+  return none_near(wide, except, [&](const Thing& thing) {
+    return thing.slanted ? meet(wide, thing.line) : square_of_distance(box, thing.box) < square;
+  });
 }
 
 }  // namespace ohmfold::drawing

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "drawing/junctions.h"
+#include "drawing/measures.h"
 #include "drawing/slant.h"
 
 namespace ohmfold::drawing {
@@ -106,6 +107,7 @@ class Drawing {
     add_arrow(part);
     schematic_.parts.push_back(std::move(part));
     texts_.parts.push_back(look_.caption(placed.part));
+    texts_.ends.push_back({index_of(first), index_of(second), placed.seat});
   }
 
   /// Its leads remain, as loose ends of its points.
@@ -125,6 +127,11 @@ class Drawing {
     };
     add(first, before);
     add(second, after);
+  }
+
+  [[nodiscard]] std::size_t index_of(PointId point) const {
+    const auto found = index_of_.find(point.index);
+    return found == index_of_.end() ? SIZE_MAX : found->second;
   }
 
   void end_at(PointId point, Spot spot) {

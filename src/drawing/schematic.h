@@ -73,6 +73,9 @@ struct DrawnPart {
   Spot direction;  ///< of that segment, towards the second point
   Mark mark = Mark::none;
   std::uint32_t step = 0;  ///< with Mark::next the number of the step that takes it, otherwise 0
+  /// Which corner of the frame has the number: x is 1 ahead and -1 behind, y is 1 at the right of
+  /// the direction and -1 at the left.
+  Spot tag_corner{-1, -1};
   std::vector<Label> labels;
   std::vector<Arrow> arrows;
 };

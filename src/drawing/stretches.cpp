@@ -6,6 +6,7 @@
 
 #include "drawing/drawn_graph.h"
 #include "drawing/layout.h"
+#include "drawing/measures.h"
 #include "drawing/slant.h"
 #include "drawing/structure.h"
 
@@ -126,7 +127,7 @@ class Following {
     least_ = {std::numeric_limits<int>::max(), std::numeric_limits<int>::max()};
     for (const Redrawing& one : tried_) {
       Schematic schematic;
-      all = labelled(look_, one, made_.scale, false, schematic) == 0 && all;
+      all = labelled(look_, one, made_.scale, false, schematic).empty() && all;
       const Box extent = extent_of(schematic, look_.sizes, look_.framed);
       least_ = {std::min(least_.x, extent.min.x), std::min(least_.y, extent.min.y)};
     }
@@ -154,8 +155,8 @@ StretchOfRedraws stretch_from(const Look& look, const std::vector<int>& heights,
   return Following(look, heights, begin).run();
 }
 
-std::size_t labelled(const Look& look, const Redrawing& redrawing, const Scale& scale, bool bounded,
-                     Schematic& schematic) {
+std::vector<Crowded> labelled(const Look& look, const Redrawing& redrawing, const Scale& scale,
+                              bool bounded, Schematic& schematic) {
   LabelTexts texts;
   schematic = drawn(look, redrawing, scale, texts);
   std::optional<Spot> least;

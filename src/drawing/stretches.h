@@ -25,8 +25,8 @@ struct StretchOfRedraws {
 [[nodiscard]] StretchOfRedraws stretch_from(const Look& look, const std::vector<int>& heights,
                                             std::size_t begin);
 
-/// A drawing at this scale, with labels. Gives how many labels found no free place.
-std::size_t labelled(const Look& look, const Redrawing& redrawing, const Scale& scale, bool bounded,
-                     Schematic& schematic);
+/// A drawing at this scale, with labels. Gives those that found no free place.
+std::vector<Crowded> labelled(const Look& look, const Redrawing& redrawing, const Scale& scale,
+                              bool bounded, Schematic& schematic);
 
 }  // namespace ohmfold::drawing

@@ -116,12 +116,12 @@ std::string tag_text(const DrawnPart& part, const Schematic& schematic) {
          "</text>\n";
 }
 
-std::string frame(int half) {
-  const std::string length = std::to_string(kFrameLength);
-  const std::string breadth = std::to_string(half);
+std::string frame(Spot half) {
+  const std::string length = std::to_string(half.x);
+  const std::string breadth = std::to_string(half.y);
   return "<rect" + attribute("class", "frame") + attribute("x", '-' + length) +
-         attribute("y", '-' + breadth) + number("width", 2 * kFrameLength * kMilli) +
-         number("height", 2 * half * kMilli) + attribute("rx", "4") + "/>\n";
+         attribute("y", '-' + breadth) + number("width", 2 * half.x * kMilli) +
+         number("height", 2 * half.y * kMilli) + attribute("rx", "4") + "/>\n";
 }
 
 std::string_view pen_class(Pen pen) {

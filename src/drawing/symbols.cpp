@@ -45,7 +45,7 @@ Symbol zigzag(bool doubled) {
 Symbol round(bool doubled) {
   Symbol symbol;
   symbol.half = kRadius;
-  symbol.frame = 13;
+  symbol.frame = {18, 13};
   symbol.circles.push_back({{}, kRadius});
   if (doubled) symbol.circles.push_back({{}, kRadius - kApart});
   return symbol;
@@ -68,6 +68,7 @@ Symbol meter(std::string_view letter, bool doubled) {
 
 Symbol current_source(SymbolSet set, bool doubled) {
   Symbol symbol = round(doubled);
+  symbol.frame.x = 27;
   if (set == SymbolSet::rectangle) {
     const int reach = doubled ? kRadius - kApart : kRadius;
     symbol.strokes.push_back({{{0, -reach}, {0, reach}}});
@@ -83,7 +84,7 @@ Symbol current_source(SymbolSet set, bool doubled) {
 Symbol battery(bool doubled, int out) {
   Symbol symbol;
   symbol.half = 4;
-  symbol.frame = 14;
+  symbol.frame = {26, 14};
   if (doubled) {
     symbol.strokes.push_back(rectangle({3, -12}, {6, 12}));
     symbol.strokes.push_back(rectangle({-7, -7}, {-3, 7}));
@@ -101,6 +102,7 @@ Symbol battery(bool doubled, int out) {
 Symbol contacts(bool is_open, bool doubled, int out) {
   Symbol symbol;
   symbol.half = 17;
+  symbol.frame = {24, 12};
   symbol.circles = {{{-15, 0}, 2}, {{15, 0}, 2}};
   Stroke blade{{{-13, 0}, {13, 0}}, false, doubled ? Pen::doubled : Pen::line};
   if (is_open) blade.corners = {{-13, out}, {12, out * 10}};
@@ -153,8 +155,12 @@ Tag tag_of(const DrawnPart& part, const Schematic& schematic) {
   constexpr Milli kHeight = 13 * kMilli;
   Tag tag{{}, 0, kHeight, std::to_string(part.step)};
   tag.width = 6 * kMilli * static_cast<Milli>(tag.text.size()) + 7 * kMilli;
-  const Milli across = (label_is_left(part) ? 12 : -12) * kMilli;
-  tag.middle = placed({-kFrameLength * kMilli, across}, part.middle, turn_to(part.direction));
+  const Spot frame = symbol_of(part.kind, SymbolSet::rectangle, false, false).frame;
+  const Spot corner{part.tag_corner.x * frame.x, part.tag_corner.y * 12};
+  tag.middle = placed(fine(corner), part.middle, turn_to(part.direction));
+  // What is wider than a circle reaches outwards.
+  const Milli wider = (tag.width - tag.height) / 2;
+  tag.middle.x += tag.middle.x < part.middle.x * kMilli ? -wider : wider;
   const auto inside = [](Milli middle, Milli size, int canvas) {
     const Milli half = size / 2 + kMilli;
     return std::max(half, std::min(middle, canvas * kMilli - half));

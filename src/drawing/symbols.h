@@ -15,8 +15,6 @@ namespace ohmfold::drawing {
 /// A resistor's body on paper, along its lead and across.
 inline constexpr int kBodyLength = 44;
 inline constexpr int kBodyBreadth = 16;
-/// The half of the frame of Mark::next, along a lead.
-inline constexpr int kFrameLength = 27;
 /// From one line of a label to the next on paper.
 inline constexpr int kLineHeight = 17;
 
@@ -47,8 +45,8 @@ struct Sign {
 };
 
 struct Symbol {
-  int half = 0;    ///< the leads end this far from the middle; 0 of a plain line, which has no body
-  int frame = 12;  ///< the half of the frame of Mark::next, across the lead
+  int half = 0;  ///< the leads end this far from the middle; 0 of a plain line, which has no body
+  Spot frame{27, 12};  ///< the half of the frame of Mark::next, along the lead and across
   std::vector<Stroke> strokes;
   std::vector<Circle> circles;
   std::vector<Sign> signs;
@@ -66,7 +64,7 @@ struct Tag {
   std::string text;
 };
 
-/// At a corner of the frame where no label of the part is, within the canvas.
+/// At the corner of the frame that the schematic says, off the body, within the canvas.
 [[nodiscard]] Tag tag_of(const DrawnPart& part, const Schematic& schematic);
 
 /// Three corners, the tip first.

@@ -148,9 +148,9 @@ class Picture {
   void add_frame(const Symbol& symbol, const DrawnPart& part) {
     const Turn turn = turn_to(part.direction);
     std::vector<FineSpot> corners;
+    const auto [along, across] = symbol.frame;
     for (const Spot corner :
-         {Spot{-kFrameLength, -symbol.frame}, Spot{kFrameLength, -symbol.frame},
-          Spot{kFrameLength, symbol.frame}, Spot{-kFrameLength, symbol.frame}}) {
+         {Spot{-along, -across}, Spot{along, -across}, Spot{along, across}, Spot{-along, across}}) {
       corners.push_back(placed(fine(corner), part.middle, turn));
     }
     add_polygon("draw", "circuit frame", corners, true);
