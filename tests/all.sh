@@ -37,8 +37,10 @@ install_missing() {
   now=$(missing_of "g++ cmake ninja-build pkg-config libboost-dev libginac-dev libcli11-dev
     nlohmann-json3-dev libedit-dev libgtest-dev libgmock-dev libvalijson-dev clang clang-format
     clang-tidy")
-  late=$(missing_of "nodejs npm chromium poppler-utils cmark texlive-latex-base
-    texlive-latex-recommended texlive-pictures texlive-science lmodern")
+  late=$(missing_of "chromium poppler-utils cmark texlive-latex-base texlive-latex-recommended
+    texlive-pictures texlive-science lmodern")
+  # Other packages than Debian's bring npm, too, and do not go together with its own.
+  command -v npm > /dev/null || late="$late nodejs npm"
   [ -n "$now$late" ] || return 0
   title "installing$now$late"
   as_root=
