@@ -75,9 +75,18 @@ class Labelling {
       if (surroundings_.belongs_to_part(measures_.letters(label), index)) return label;
     }
     const int away = measures_.label_offset() + 2 * measures_.clearance();
-    crowded_.push_back(
-        {part.middle, {away + measures_.width(lines), away + measures_.height(lines)}});
+    crowded_.push_back({part.middle,
+                        side_of(part, places.front()),
+                        {away + measures_.width(lines), away + measures_.height(lines)}});
     return measures_.label(lines, places.front().top_left, places.front().anchor);
+  }
+
+  /// Where a label at this place is, seen from its part.
+  static Spot side_of(const DrawnPart& part, const Candidate& place) {
+    const Spot side{place.top_left.x < part.middle.x ? -1 : 1,
+                    place.top_left.y < part.middle.y ? -1 : 1};
+    if (is_upright(part.direction)) return {side.x, 0};
+    return is_lying(part.direction) ? Spot{0, side.y} : side;
   }
 
   /// At a corner of the frame, at this side of the direction if that can be.
@@ -86,7 +95,9 @@ class Labelling {
     const auto own = static_cast<std::uint32_t>(index);
     for (const Spot corner : {Spot{-1, side}, Spot{1, side}, Spot{-1, -side}, Spot{1, -side}}) {
       const Box box = measures_.tag_of(part, corner);
-      if (!surroundings_.is_free(box, own) || !surroundings_.belongs_to_part({box}, index)) {
+      const Spot middle{(box.min.x + box.max.x) / 2, (box.min.y + box.max.y) / 2};
+      const Box number = around(middle, sizes_.line_height / 4, sizes_.line_height / 3);
+      if (!surroundings_.is_free(box, own) || !surroundings_.belongs_to_part({number}, index)) {
         continue;
       }
       part.tag_corner = corner;
@@ -94,7 +105,7 @@ class Labelling {
     }
     part.tag_corner = {-1, side};
     const int room = measures_.arrow_tip() + sizes_.line_height;
-    crowded_.push_back({part.middle, {room, room}});
+    crowded_.push_back({part.middle, {-1, -1}, {room, room}});
     surroundings_.take(measures_.tag_of(part, part.tag_corner));
   }
 
@@ -180,7 +191,7 @@ class Labelling {
     }
     const int away = measures_.name_offset() + 2 * measures_.clearance();
     crowded_.push_back(
-        {spots.front(), {away + measures_.width(lines), away + measures_.height(lines)}});
+        {spots.front(), {1, -1}, {away + measures_.width(lines), away + measures_.height(lines)}});
     places.clear();
     add_near(spots.front(), lines, places);
     return measures_.label(lines, places.front().top_left, places.front().anchor);

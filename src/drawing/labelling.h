@@ -16,11 +16,11 @@ struct LabelTexts {
   std::vector<Spot> names;     ///< by point: where its name belongs
 };
 
-/// A label that found no free place: its part or point lies here, and one of its size fits beside
-/// it where so much is free.
+/// A label or number that found no free place.
 struct Crowded {
-  Spot at;
-  Spot room;
+  Spot at;    ///< its part or point lies here
+  Spot side;  ///< where room would help: x is 1 to the right, -1 to the left, y 1 below, -1 above
+  Spot room;  ///< from `at` on; with so much of nothing else it fits
 };
 
 /// Puts the labels in: beside an upright symbol at its right, above a lying one, at the outer side

@@ -1,4 +1,4 @@
-// Scales, and a placement drawn at one of them.
+// Lines, symbols, dots and arrows of a placement.
 #include "drawing/scaling.h"
 
 #include <algorithm>
@@ -96,7 +96,7 @@ class Drawing {
     const Spot from = part.path[placed.seat];
     const Spot to = part.path[placed.seat + 1];
     part.direction = to - from;
-    part.middle = {from.x + (to.x - from.x) / 2, from.y + (to.y - from.y) / 2};
+    part.middle = scale_.middle({placed.path[placed.seat], placed.path[placed.seat + 1]});
     const auto [first, second] = redrawing_.points_of(placed.part);
     if (look_.kind(placed.part) == ElementKind::switched_off) {
       draw_gap(part, placed.seat, first, second);
@@ -165,18 +165,6 @@ class Drawing {
   std::vector<std::vector<Spot>> ends_;                      ///< of parts, by drawn point
 };
 
-/// Even numbers have a middle; on a terminal that is of no use.
-int unit_of(int cell, const Sizes& sizes) {
-  const int unit = (cell + kCell - 1) / kCell;
-  return sizes.slanted ? unit + unit % 2 : unit;
-}
-
-Scale scale_of(int width, int height, const LabelRoom& room, const Sizes& sizes) {
-  Scale scale{unit_of(width, sizes), unit_of(height, sizes), {}};
-  if (room.slanted) scale.x = scale.y = std::max(scale.x, scale.y);
-  return scale;
-}
-
 }  // namespace
 
 const std::vector<LabelLine>& Look::caption(PartId part) const {
@@ -190,23 +178,6 @@ const std::vector<LabelLine>& Look::caption(PointId point) const {
 ElementKind Look::kind(PartId part) const {
   if (part.index < reduction.start.part_count()) return reduction.start.kind(part);
   return reduction.end.kind(part);
-}
-
-Scale close_scale(const LabelRoom& room, const Sizes& sizes) {
-  const Measures measures(sizes);
-  const int apart = measures.clearance();
-  const int along = 2 * (measures.arrow_tip() + 2 * apart);
-  const int upright = 2 * measures.frame_across() + room.width + 4 * apart;
-  return scale_of(std::max({along, upright, room.name_width + measures.name_offset() + apart}),
-                  std::max(along, room.height + 4 * apart), room, sizes);
-}
-
-Scale wide_scale(const LabelRoom& room, const Sizes& sizes) {
-  const Measures measures(sizes);
-  const int beside = measures.frame_across() + 3 * measures.clearance();
-  const Scale close = close_scale(room, sizes);
-  return scale_of(std::max(kCell * close.x, 2 * (beside + std::max(room.width, room.name_width))),
-                  std::max(kCell * close.y, 2 * (beside + room.height)), room, sizes);
 }
 
 Schematic drawn(const Look& look, const Redrawing& redrawing, const Scale& scale,

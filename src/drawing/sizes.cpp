@@ -28,15 +28,16 @@ int width_in(const std::array<Range, N>& ranges, std::uint32_t character, int ot
 
 constexpr int kEm = 1000;
 
-/// Of ASCII from the space on, in thousandths of an em: the metrics of Helvetica, which faces made
-/// to replace it share (Adobe's published metrics, from memory).
+/// Of ASCII from the space on, in thousandths of an em: in the wider one of two faces, Helvetica,
+/// whose metrics many share, and DejaVu Sans, which often stands in where it is missing (both from
+/// memory).
 constexpr std::array<int, 95> kAscii{
-    278,  278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278,  // to /
-    556,  556, 556, 556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556,  // to ?
-    1015, 667, 667, 722, 722, 667, 611, 778, 722, 278, 500, 667, 556, 833, 722, 778,  // to O
-    667,  778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556,  // to _
-    333,  556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556,  // to o
-    556,  556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584};      // to ~
+    318,  401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337,  // to /
+    636,  636, 636, 636, 636, 636, 636, 636, 636, 636, 337, 337, 838, 838, 838, 556,  // to ?
+    1015, 684, 686, 722, 770, 667, 611, 778, 752, 295, 500, 667, 557, 863, 748, 787,  // to O
+    667,  787, 722, 667, 611, 732, 684, 989, 685, 667, 685, 390, 337, 390, 838, 556,  // to _
+    500,  613, 635, 550, 635, 615, 352, 635, 634, 278, 278, 579, 278, 974, 634, 612,  // to o
+    635,  635, 411, 521, 392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838};      // to ~
 
 /// Where a range is left out, kWidest.
 constexpr std::array<Range, 16> kOnPaper{{{0xA0, 0xA0, 278},

@@ -31,6 +31,19 @@ bool is_series_parallel(const Network& network, PartId root) {
                       [](const Shape& shape) { return shape.kind == ShapeKind::core; });
 }
 
+/// Round everything that is placed.
+Box grid_of(const Placement& placement) {
+  std::vector<Spot> spots{{}};
+  for (const PlacedPart& placed : placement.parts) {
+    spots.insert(spots.end(), placed.path.begin(), placed.path.end());
+  }
+  for (const PlacedPoint& placed : placement.points) {
+    spots.push_back(placed.at);
+    for (const Segment& wire : placed.wires) spots.insert(spots.end(), {wire.from, wire.to});
+  }
+  return box_of(spots);
+}
+
 class Following {
  public:
   Following(const Look& look, const std::vector<int>& heights, std::size_t begin)
@@ -58,8 +71,16 @@ class Following {
   void follow() {
     Redrawing now = made_.start;
     const Placement first = now.placement();
+    made_.scale = Scale(grid_of(first), least_pitch(), look_.sizes.slanted);
+    for (const PlacedPart& placed : first.parts) {
+      for (std::size_t i = 0; i + 1 < placed.path.size(); ++i) {
+        keep_angle({placed.path[i], placed.path[i + 1]});
+      }
+    }
+    for (const PlacedPoint& placed : first.points) {
+      for (const Segment& wire : placed.wires) keep_angle(wire);
+    }
     for (const PlacedPart& placed : first.parts) measure(placed);
-    for (const PlacedPoint& placed : first.points) measure(placed);
     is_small_ = first.parts.size() <= kMostTried;
     tried_.push_back(made_.start);
     std::size_t at = made_.begin;
@@ -86,48 +107,92 @@ class Following {
     return is_series_parallel(replay(look_.reduction, after), look_.reduction.source);
   }
 
+  /// A line beside a symbol leaves its frame free.
+  [[nodiscard]] int least_pitch() const {
+    const Measures measures(look_.sizes);
+    return even((measures.frame_across() + measures.clearance() + 1) / 2);
+  }
+
+  void keep_angle(const Segment& segment) {
+    const Spot along = segment.to - segment.from;
+    if (!is_lying(along) && !is_upright(along)) made_.scale.share(segment);
+  }
+
+  /// Widens the cell of a part for its symbol, arrow and label.
   void measure(const PlacedPart& placed) {
     const Measures measures(look_.sizes);
     const std::vector<LabelLine>& lines = look_.caption(placed.part);
-    const Spot along = placed.path[placed.seat + 1] - placed.path[placed.seat];
-    if (!is_upright(along) && !is_lying(along)) room_.slanted = true;
-    if (lines.empty()) return;
-    room_.width = std::max(room_.width, measures.width(lines));
-    room_.height = std::max(room_.height, measures.height(lines));
-  }
-
-  void measure(const PlacedPoint& placed) {
-    const int width = Measures(look_.sizes).width(look_.caption(placed.point));
-    room_.name_width = std::max(room_.name_width, width);
-  }
-
-  /// The closest scale at which every label of every drawing has room.
-  void find_scale() {
-    const Scale close = close_scale(room_, look_.sizes);
-    const Scale wide = wide_scale(room_, look_.sizes);
-    constexpr int kTries = 5;
-    for (int i = 0; i <= kTries; ++i) {
-      made_.scale = close;
-      made_.scale.x += even((wide.x - close.x) * i / kTries);
-      made_.scale.y += even((wide.y - close.y) * i / kTries);
-      if (room_.slanted) made_.scale.x = made_.scale.y = std::max(made_.scale.x, made_.scale.y);
-      if (has_room()) break;
+    const Segment segment{placed.path[placed.seat], placed.path[placed.seat + 1]};
+    const Spot along = segment.to - segment.from;
+    const Spot begin{(segment.from.x + segment.to.x - kCell) / 2,
+                     (segment.from.y + segment.to.y - kCell) / 2};
+    const int apart = 2 * measures.clearance();
+    const int length = 2 * (measures.arrow_tip() + apart);
+    const int width = lines.empty() ? 0 : measures.width(lines);
+    const int height = lines.empty() ? 0 : measures.height(lines);
+    widest_ = std::max(widest_, width);
+    Scale& scale = made_.scale;
+    if (is_lying(along)) {
+      scale.widen_columns(begin.x, begin.x + kCell, std::max(length, width + apart));
+    } else if (is_upright(along)) {
+      const int beside = measures.label_offset() + width + apart + measures.frame_across();
+      scale.widen_rows(begin.y, begin.y + kCell, std::max(length, height + apart));
+      if (width > 0) scale.widen_columns(begin.x + kCell / 2, begin.x + 3 * kCell / 2, beside);
+    } else {
+      // At 45 degrees a line is longer than its cell, by about 7 / 5.
+      scale.widen_columns(begin.x, begin.x + kCell, 5 * length / 7);
     }
-    const int slack = is_small_ ? 0 : room_.width;
+  }
+
+  /// Widens columns and rows where labels find no room, a little each time, until all drawings have
+  /// room for all labels.
+  void find_scale() {
+    const int tries = is_small_ ? 24 : 6;
+    for (int i = 0; i < tries; ++i) {
+      made_.scale.settle();
+      const std::vector<Crowded> crowded = try_labels();
+      if (crowded.empty()) break;
+      for (const Crowded& one : crowded) make_room(one, i >= tries / 3);
+    }
+    made_.scale.settle();
+    const int slack = is_small_ ? 0 : widest_;
     made_.scale.origin = Spot{look_.sizes.margin + slack, look_.sizes.margin + slack} - least_;
+  }
+
+  void make_room(const Crowded& one, bool on_all_sides) {
+    const Spot line = made_.scale.lines_at(one.at);
+    constexpr int kSide = kCell / 2;
+    for (const int side : {-1, 1}) {
+      const int from = side < 0 ? -kSide : 0;
+      if (on_all_sides || one.side.x == side) widen_columns(line.x + from, one.room.x);
+      if (on_all_sides || one.side.y == side) widen_rows(line.y + from, one.room.y);
+    }
+  }
+
+  /// Half a cell from this grid line on, a little towards the room that is wanted, or past it.
+  void widen_columns(int from, int room) {
+    const int to = from + kCell / 2;
+    const int there = made_.scale({to, 0}).x - made_.scale({from, 0}).x;
+    made_.scale.widen_columns(from, to, there + std::max({2, (room - there) / 4, room / 16}));
+  }
+  void widen_rows(int from, int room) {
+    const int to = from + kCell / 2;
+    const int there = made_.scale({0, to}).y - made_.scale({0, from}).y;
+    made_.scale.widen_rows(from, to, there + std::max({2, (room - there) / 4, room / 16}));
   }
 
   [[nodiscard]] int even(int number) const {
     return look_.sizes.slanted ? number + number % 2 : number;
   }
 
-  /// Finds out, and how far up and left the drawings reach.
-  bool has_room() {
-    bool all = true;
+  /// The labels without a place in any of the drawings. Finds out how far up and left these reach.
+  std::vector<Crowded> try_labels() {
+    std::vector<Crowded> all;
     least_ = {std::numeric_limits<int>::max(), std::numeric_limits<int>::max()};
     for (const Redrawing& one : tried_) {
       Schematic schematic;
-      all = labelled(look_, one, made_.scale, false, schematic).empty() && all;
+      const std::vector<Crowded> crowded = labelled(look_, one, made_.scale, false, schematic);
+      all.insert(all.end(), crowded.begin(), crowded.end());
       const Box extent = extent_of(schematic, look_.sizes, look_.framed);
       least_ = {std::min(least_.x, extent.min.x), std::min(least_.y, extent.min.y)};
     }
@@ -137,7 +202,7 @@ class Following {
   const Look& look_;
   const StepLog& steps_;
   StretchOfRedraws made_;
-  LabelRoom room_;
+  int widest_ = 0;  ///< of the labels
   std::vector<Redrawing> tried_;
   Spot least_;
   bool is_small_ = true;

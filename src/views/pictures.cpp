@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <string_view>
 
 #include "views/amounts.h"
 #include "views/figure_words.h"
@@ -17,6 +18,16 @@ using drawing::TextRole;
 
 /// Longer values do not fit beside a part.
 constexpr std::size_t kMostLetters = 22;
+
+/// Before an internal resistance, in a drawing and in words.
+constexpr const char* kInternal = "r = ";
+constexpr const char* kInternalInWords = "internal ";
+
+/// A value of a label, as a description says it.
+std::string in_words(const std::string& value) {
+  const std::string_view before = kInternal;
+  return value.starts_with(before) ? kInternalInWords + value.substr(before.size()) : value;
+}
 
 /// Makes the captions of one reduction.
 class CaptionWriter {
@@ -73,7 +84,7 @@ class CaptionWriter {
       case ElementKind::battery: {
         const BatteryData& data = network.battery(part);
         add_value(Quantity(data.emf), lines);
-        if (!data.internal.is_zero()) add_resistance(data.internal.number, "internal ", lines);
+        if (!data.internal.is_zero()) add_resistance(data.internal.number, kInternal, lines);
         return;
       }
       case ElementKind::current_source:
@@ -183,7 +194,7 @@ Figure Pictures::after(std::size_t steps) const {
     values.emplace_back();
     for (const LabelLine& line : lines) {
       if (line.role != TextRole::value) continue;
-      values.back() += values.back().empty() ? line.text : ", " + line.text;
+      values.back() += (values.back().empty() ? "" : ", ") + in_words(line.text);
     }
   }
   return {figure_caption(scene_, case_name_, steps, options_.marks),

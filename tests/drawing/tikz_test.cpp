@@ -60,7 +60,7 @@ TEST(Tikz, LetsNoTextBecomeACommand) {
 
 TEST(Tikz, MarksByFormAndColour) {
   const std::string text = drawn(side_by_side(kPaper));
-  EXPECT_THAT(text, HasSubstr("\\node[circuit tag] at (138,123) {1};"));
+  EXPECT_THAT(text, HasSubstr("\\node[circuit tag] at (162,123) {1};"));
   EXPECT_THAT(text, HasSubstr("\\draw[circuit frame]"));
   EXPECT_THAT(text, HasSubstr("\\draw[circuit came]"));
   EXPECT_THAT(drawn(side_by_side(kPaper), SymbolSet::zigzag),
