@@ -135,7 +135,8 @@ class Following {
     if (is_lying(along)) {
       scale.widen_columns(begin.x, begin.x + kCell, std::max(length, width + apart));
     } else if (is_upright(along)) {
-      const int beside = measures.label_offset() + width + apart + measures.frame_across();
+      const int beside =
+          measures.label_offset() + width + look_.sizes.gap + apart + measures.frame_across();
       scale.widen_rows(begin.y, begin.y + kCell, std::max(length, height + apart));
       if (width > 0) scale.widen_columns(begin.x + kCell / 2, begin.x + 3 * kCell / 2, beside);
     } else {
