@@ -93,9 +93,10 @@ class Following {
         return;
       }
       if (step.makes.exists() && now.line(step.makes) != nullptr) measure(*now.line(step.makes));
-      if (!is_between_stages(steps_, at)) continue;
-      now.tidy();
-      if (is_small_) tried_.push_back(now);
+      if (is_between_stages(steps_, at)) now.tidy();
+      if (!is_small_) continue;
+      tried_.push_back(now);
+      tried_.back().tidy();
     }
     made_.end = at + 1;
   }
