@@ -161,11 +161,11 @@ class Labelling {
     const std::vector<LabelLine>& lines = texts_.points[index];
     if (lines.empty()) return;
     DrawnPoint& point = schematic_.points[index];
+    // From the left, where one begins to read.
     std::vector<Spot> spots{texts_.names[index]};
-    for (const Segment& wire : point.wires) {
-      spots.push_back(wire.from);
-      spots.push_back(wire.to);
-    }
+    for (const Segment& wire : point.wires) spots.insert(spots.end(), {wire.from, wire.to});
+    std::sort(spots.begin(), spots.end());
+    spots.erase(std::unique(spots.begin(), spots.end()), spots.end());
     for (const Segment& wire : point.wires) {
       for (int quarter = 1; quarter < 4; ++quarter) {
         spots.push_back({wire.from.x + (wire.to.x - wire.from.x) * quarter / 4,

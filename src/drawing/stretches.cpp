@@ -93,9 +93,10 @@ class Following {
         return;
       }
       if (step.makes.exists() && now.line(step.makes) != nullptr) measure(*now.line(step.makes));
-      if (!is_between_stages(steps_, at)) continue;
-      now.tidy();
-      if (is_small_) tried_.push_back(now);
+      if (is_between_stages(steps_, at)) now.tidy();
+      if (!is_small_) continue;
+      tried_.push_back(now);
+      tried_.back().tidy();
     }
     made_.end = at + 1;
   }
@@ -135,7 +136,8 @@ class Following {
     if (is_lying(along)) {
       scale.widen_columns(begin.x, begin.x + kCell, std::max(length, width + apart));
     } else if (is_upright(along)) {
-      const int beside = measures.label_offset() + width + apart + measures.frame_across();
+      const int beside =
+          measures.label_offset() + width + look_.sizes.gap + apart + measures.frame_across();
       scale.widen_rows(begin.y, begin.y + kCell, std::max(length, height + apart));
       if (width > 0) scale.widen_columns(begin.x + kCell / 2, begin.x + 3 * kCell / 2, beside);
     } else {

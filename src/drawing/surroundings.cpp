@@ -33,6 +33,7 @@ Surroundings::Surroundings(const Schematic& schematic, const std::vector<PartEnd
                            const Sizes& sizes, const std::optional<Spot>& least)
     : schematic_(schematic),
       measures_(sizes),
+      slack_(sizes.gap / 3),
       least_(least),
       occupied_(2 * (sizes.symbol_length + sizes.lead)),
       bodies_(2 * (sizes.symbol_length + sizes.lead)),
@@ -98,7 +99,8 @@ int Surroundings::distance_to_body(const Box& box, std::size_t index) const {
 
 bool Surroundings::belongs_to_part(const std::vector<Box>& letters, std::size_t part) const {
   return std::all_of(letters.begin(), letters.end(), [&](const Box& box) {
-    return bodies_.is_clear(box, distance_to_body(box, part), static_cast<std::uint32_t>(part));
+    return bodies_.is_clear(box, distance_to_body(box, part) + slack_,
+                            static_cast<std::uint32_t>(part));
   });
 }
 
@@ -106,7 +108,7 @@ bool Surroundings::belongs_to_point(const std::vector<Box>& letters, Spot spot,
                                     std::size_t point) const {
   return std::all_of(letters.begin(), letters.end(), [&](const Box& box) {
     const int own = length_of(square_of_distance(box, {spot, spot}));
-    return lines_.is_clear(box, own, static_cast<std::uint32_t>(point));
+    return lines_.is_clear(box, own + slack_, static_cast<std::uint32_t>(point));
   });
 }
 

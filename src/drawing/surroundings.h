@@ -43,6 +43,7 @@ class Surroundings {
 
   const Schematic& schematic_;
   Measures measures_;
+  int slack_;  ///< letters are not as large as reckoned
   std::optional<Spot> least_;
   Occupied occupied_;
   Occupied bodies_;  ///< by index of their part

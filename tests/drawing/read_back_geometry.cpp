@@ -110,8 +110,11 @@ class Judge {
     }
   }
 
-  /// How far a text is from what stands for a part.
+  /// How far a text is from what stands for a part: its symbol, or the frame round a mere line.
   double away(const SvgText& text, const SvgPart& part) const {
+    if (part.body.empty() && !part.frame.empty()) {
+      return support::distance(text.box.corners(), part.frame);
+    }
     if (!part.body.empty()) return support::distance(text.box.corners(), part.body);
     const auto read = std::ranges::find(read_.parts, part.name, &ReadPart::name);
     if (read == read_.parts.end()) return std::numeric_limits<double>::infinity();
