@@ -104,7 +104,7 @@ class Labelling {
       return surroundings_.take(box);
     }
     part.tag_corner = {-1, side};
-    const int room = measures_.arrow_tip() + sizes_.line_height;
+    const int room = measures_.arrow_tip(part.direction) + sizes_.line_height;
     crowded_.push_back({part.middle, {-1, -1}, {room, room}});
     surroundings_.take(measures_.tag_of(part, part.tag_corner));
   }
@@ -115,7 +115,7 @@ class Labelling {
     const int height = measures_.height(lines);
     const Spot m = part.middle;
     const int away = measures_.label_offset();
-    const int quarter = measures_.frame_along() / 2;
+    const int quarter = measures_.frame_along(part.direction) / 2;
     std::vector<Candidate> places;
     const std::vector<int> shifts{0, -quarter, quarter, -2 * quarter, 2 * quarter};
     if (is_upright(part.direction)) {

@@ -92,7 +92,7 @@ std::vector<Spot> Measures::body_of(const DrawnPart& part) const {
 }
 
 std::vector<Spot> Measures::frame_of(const DrawnPart& part) const {
-  return turned_box(part, {frame_along(), frame_across()});
+  return turned_box(part, {frame_along(part.direction), frame_across()});
 }
 
 Box Measures::tag_of(const DrawnPart& part, Spot corner) const {

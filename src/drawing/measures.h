@@ -17,11 +17,17 @@ class Measures {
  public:
   explicit Measures(const Sizes& sizes) : sizes_(sizes) {}
 
+  /// From the middle of a resistor to its end.
+  [[nodiscard]] int half_length(Spot direction) const {
+    return (direction.x == 0 ? sizes_.upright_length : sizes_.symbol_length) / 2;
+  }
   /// From the middle of a symbol to the frame of Mark::next, along its path and across.
-  [[nodiscard]] int frame_along() const { return sizes_.symbol_length / 2 + sizes_.gap; }
+  [[nodiscard]] int frame_along(Spot direction) const {
+    return half_length(direction) + sizes_.gap;
+  }
   [[nodiscard]] int frame_across() const { return sizes_.symbol_breadth / 2 + sizes_.gap; }
   /// From the middle to the tip of an arrow.
-  [[nodiscard]] int arrow_tip() const { return sizes_.symbol_length / 2 + sizes_.lead; }
+  [[nodiscard]] int arrow_tip(Spot direction) const { return half_length(direction) + sizes_.lead; }
   /// Between what has nothing to do with one another, at least.
   [[nodiscard]] int clearance() const { return std::max(1, sizes_.gap / 3); }
   /// From a spot to the name of its point, along both directions.

@@ -112,7 +112,7 @@ class Drawing {
 
   /// Its leads remain, as loose ends of its points.
   void draw_gap(const DrawnPart& part, std::size_t seat, PointId first, PointId second) {
-    const Spot half = stride(part.direction, look_.sizes.symbol_length / 2);
+    const Spot half = stride(part.direction, Measures(look_.sizes).half_length(part.direction));
     Path before(part.path.begin(), part.path.begin() + static_cast<std::ptrdiff_t>(seat) + 1);
     before.push_back(part.middle - half);
     Path after{part.middle + half};
@@ -152,7 +152,7 @@ class Drawing {
     if (part.part.index >= currents.size() || currents[part.part.index] == 0) return;
     const Spot along =
         currents[part.part.index] > 0 ? part.direction : Spot{-part.direction.x, -part.direction.y};
-    const int tip = Measures(look_.sizes).arrow_tip();
+    const int tip = Measures(look_.sizes).arrow_tip(part.direction);
     part.arrows.push_back({part.middle + stride(along, tip), along});
   }
 

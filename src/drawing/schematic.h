@@ -106,6 +106,7 @@ struct Schematic {
 /// millimetre or so, on a terminal in columns and lines.
 struct Sizes {
   int symbol_length = 0;   ///< of a resistor's body along its path
+  int upright_length = 0;  ///< the same where it stands upright
   int symbol_breadth = 0;  ///< across
   int lead = 0;            ///< least length of a lead at each end
   int line_height = 0;     ///< of a label

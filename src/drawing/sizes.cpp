@@ -83,12 +83,12 @@ int terminal_width(std::string_view text) {
 }  // namespace
 
 const Sizes& paper_sizes() {
-  static constexpr Sizes kSizes{44, 16, 18, 17, 6, 10, true, paper_width};
+  static constexpr Sizes kSizes{44, 44, 16, 18, 17, 6, 10, true, paper_width};
   return kSizes;
 }
 
 const Sizes& terminal_sizes() {
-  static constexpr Sizes kSizes{5, 3, 1, 1, 1, 1, false, terminal_width};
+  static constexpr Sizes kSizes{5, 3, 3, 1, 1, 1, 1, false, terminal_width};
   return kSizes;
 }
 

@@ -128,7 +128,7 @@ class Following {
     const Spot begin{(segment.from.x + segment.to.x - kCell) / 2,
                      (segment.from.y + segment.to.y - kCell) / 2};
     const int apart = 2 * measures.clearance();
-    const int length = 2 * (measures.arrow_tip() + apart);
+    const int length = 2 * (measures.arrow_tip(along) + apart);
     const int width = lines.empty() ? 0 : measures.width(lines);
     const int height = lines.empty() ? 0 : measures.height(lines);
     widest_ = std::max(widest_, width);

@@ -6,8 +6,10 @@
 #include <vector>
 
 #include "drawing/read_back.h"
+#include "drawing/svg.h"
 #include "ohmfold/draw.h"
 #include "ohmfold/trace.h"
+#include "views/pictures.h"
 
 namespace ohmfold::test {
 
@@ -56,17 +58,27 @@ inline std::vector<DrawOptions> ways_to_draw() {
   return ways;
 }
 
-/// Draws a case after each of some numbers of steps.
+/// Draws a case after each of some numbers of steps: as draw_svg() does it, but all redraws from
+/// one layout.
 inline void judge_case(const Trace& trace, std::size_t index, const std::string& where,
                        const std::vector<DrawOptions>& ways, std::size_t stride, Tally& tally) {
   const Reduction& reduction = trace.cases[index].main;
   const views::PartNames names(*trace.problem, reduction);
-  for (const std::size_t steps : moments(reduction.steps, stride)) {
-    const Shown shown = shown_by(replay(reduction, steps), names);
-    for (std::size_t way = 0; way < ways.size(); ++way) {
+  const views::Scene scene(*trace.problem, reduction, trace.problem->figures);
+  for (std::size_t way = 0; way < ways.size(); ++way) {
+    const DrawOptions& options = ways[way];
+    const views::Pictures pictures(scene, trace.cases[index], drawing::paper_sizes(),
+                                   {.values = options.values,
+                                    .currents = options.currents,
+                                    .potentials = options.potentials,
+                                    .marks = options.marks});
+    for (const std::size_t steps : moments(reduction.steps, stride)) {
+      const views::Figure figure = pictures.after(steps);
+      const std::string svg = drawing::svg(
+          figure.schematic, {figure.title, figure.description, "figure"}, options.symbols, true);
       tally.add(where + ", case " + std::to_string(index + 1) + ", after " + std::to_string(steps) +
                     " steps, way " + std::to_string(way),
-                faults_of(draw_svg(trace, index, steps, ways[way]), shown));
+                faults_of(svg, shown_by(replay(reduction, steps), names)));
     }
   }
 }
