@@ -218,6 +218,7 @@ class Labelling {
     std::stable_partition(merged.begin(), merged.end(),
                           [](const LineEnd& end) { return end.lies && end.stands; });
     std::vector<Spot> spots;
+    spots.reserve(merged.size());
     for (const LineEnd& end : merged) spots.push_back(end.at);
     return spots;
   }
