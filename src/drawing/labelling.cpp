@@ -18,6 +18,17 @@ struct Candidate {
   Anchor anchor = Anchor::start;
 };
 
+/// Where a line ends, and which way it goes from there; a slanted one counts as both.
+struct LineEnd {
+  Spot at;
+  bool lies = false, stands = false;
+};
+
+LineEnd end_of(const Segment& line) {
+  const Spot along = line.to - line.from;
+  return {line.from, !is_upright(along), !is_lying(along)};
+}
+
 class Labelling {
  public:
   Labelling(Schematic& schematic, const LabelTexts& texts, const Sizes& sizes, bool framed,
@@ -31,6 +42,7 @@ class Labelling {
 
   std::vector<Crowded> run() {
     find_middle();
+    find_leads();
     for (std::size_t i = 0; i < schematic_.parts.size(); ++i) label_part(i);
     for (std::size_t i = 0; i < schematic_.points.size(); ++i) label_point(i);
     return std::move(crowded_);
@@ -48,6 +60,17 @@ class Labelling {
       ++slanted_;
     }
     if (slanted_ > 0) middle_ = {middle_.x / slanted_, middle_.y / slanted_};
+  }
+
+  void find_leads() {
+    leads_.resize(schematic_.points.size());
+    for (std::size_t i = 0; i < schematic_.parts.size(); ++i) {
+      const Path& path = schematic_.parts[i].path;
+      const PartEnds& ends = texts_.ends[i];
+      if (ends.from < leads_.size()) leads_[ends.from].push_back({path[0], path[1]});
+      if (ends.to >= leads_.size()) continue;
+      leads_[ends.to].push_back({path.back(), path[path.size() - 2]});
+    }
   }
 
   void label_part(std::size_t index) {
@@ -161,11 +184,7 @@ class Labelling {
     const std::vector<LabelLine>& lines = texts_.points[index];
     if (lines.empty()) return;
     DrawnPoint& point = schematic_.points[index];
-    // From the left, where one begins to read.
-    std::vector<Spot> spots{texts_.names[index]};
-    for (const Segment& wire : point.wires) spots.insert(spots.end(), {wire.from, wire.to});
-    std::sort(spots.begin(), spots.end());
-    spots.erase(std::unique(spots.begin(), spots.end()), spots.end());
+    std::vector<Spot> spots = spots_to_name(index);
     for (const Segment& wire : point.wires) {
       for (int quarter = 1; quarter < 4; ++quarter) {
         spots.push_back({wire.from.x + (wire.to.x - wire.from.x) * quarter / 4,
@@ -175,6 +194,33 @@ class Labelling {
     Label label = near(index, spots, lines);
     surroundings_.take(label.box);
     point.labels.push_back(std::move(label));
+  }
+
+  /// The ends of its lines: from the left, where one begins to read; dots and corners, which one
+  /// sees, before those in the midst of a straight line.
+  [[nodiscard]] std::vector<Spot> spots_to_name(std::size_t index) const {
+    const DrawnPoint& point = schematic_.points[index];
+    std::vector<LineEnd> ends{{texts_.names[index], false, false}};
+    for (const Segment& wire : point.wires) {
+      ends.push_back(end_of(wire));
+      ends.push_back(end_of({wire.to, wire.from}));
+    }
+    for (const Segment& lead : leads_[index]) ends.push_back(end_of(lead));
+    for (const Spot dot : point.dots) ends.push_back({dot, true, true});
+    std::sort(ends.begin(), ends.end(),
+              [](const LineEnd& a, const LineEnd& b) { return a.at < b.at; });
+    std::vector<LineEnd> merged;
+    for (const LineEnd& end : ends) {
+      if (merged.empty() || merged.back().at != end.at) merged.push_back({end.at, false, false});
+      merged.back().lies = merged.back().lies || end.lies;
+      merged.back().stands = merged.back().stands || end.stands;
+    }
+    std::stable_partition(merged.begin(), merged.end(),
+                          [](const LineEnd& end) { return end.lies && end.stands; });
+    std::vector<Spot> spots;
+    spots.reserve(merged.size());
+    for (const LineEnd& end : merged) spots.push_back(end.at);
+    return spots;
   }
 
   Label near(std::size_t index, const std::vector<Spot>& spots,
@@ -223,7 +269,8 @@ class Labelling {
   Measures measures_;
   bool framed_;
   Surroundings surroundings_;
-  Spot middle_;  ///< of the slanted symbols
+  std::vector<std::vector<Segment>> leads_;  ///< by point: from it towards its parts
+  Spot middle_;                              ///< of the slanted symbols
   int slanted_ = 0;
   int highest_ = std::numeric_limits<int>::max();
   int lowest_ = std::numeric_limits<int>::min();

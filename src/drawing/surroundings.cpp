@@ -81,10 +81,10 @@ bool Surroundings::is_free(const Box& box, std::uint32_t part) const {
   return inside && occupied_.is_free(grown(box, measures_.clearance() - 1), part);
 }
 
-int Surroundings::distance_to_body(const Box& box, std::size_t index) const {
-  const DrawnPart& part = schematic_.parts[index];
-  const std::vector<Spot> corners = measures_.body_of(part);
-  if (!is_slanted(part.direction)) return length_of(square_of_distance(box, box_of(corners)));
+int Surroundings::distance_to_body(const Box& box, std::size_t part) const {
+  const DrawnPart& drawn = schematic_.parts[part];
+  const std::vector<Spot> corners = measures_.body_of(drawn);
+  if (!is_slanted(drawn.direction)) return length_of(square_of_distance(box, box_of(corners)));
   // The corners and the middles of the sides stand for the whole outline.
   std::int64_t least = std::numeric_limits<std::int64_t>::max();
   for (std::size_t i = 0; i < corners.size(); ++i) {

@@ -93,6 +93,23 @@ void expect_clear_labels(const NamedTrace& one, const Sizes& sizes) {
   }
 }
 
+// The upper wire runs from a corner over two dots to another corner.
+TEST(Labels, NameAPointAtTheLeftOfItsWires) {
+  const Trace trace =
+      solve(test::problem_of("battery E = 6 V from G to T\nresistor R1 = 1 ohm from T to G\n"
+                             "resistor R2 = 2 ohm from T to G\nresistor R3 = 3 ohm from T to G\n"));
+  const Reduction& reduction = trace.cases.front().main;
+  const Figures figures(*trace.problem, reduction, captions_of(*trace.problem, reduction),
+                        paper_sizes(), {});
+  const Schematic schematic = figures.after(0);
+  const Label& label = schematic.points.at(1).labels.at(0);
+  EXPECT_EQ(label.lines.front().text, "T");
+  for (const DrawnPart& part : schematic.parts) {
+    if (part.name == "E") continue;
+    EXPECT_LT(label.box.max.x, part.middle.x) << part.name;
+  }
+}
+
 TEST(Labels, LieOnNothingInAllProblems) {
   for (const NamedTrace& one : solved_problems()) expect_clear_labels(one, paper_sizes());
 }

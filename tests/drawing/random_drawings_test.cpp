@@ -74,15 +74,21 @@ Problem fed(std::size_t points, const std::vector<std::array<std::uint32_t, 2>>&
   return problem;
 }
 
-TEST(RandomDrawings, OfSeriesAndParallelReadBack) {
-  RandomCircuits random(40'001);
+/// 500 networks, a hundred at a time.
+class RandomSeriesParallel : public ::testing::TestWithParam<std::uint64_t> {};
+
+TEST_P(RandomSeriesParallel, ReadsBack) {
+  RandomCircuits random(40'001 + 1'000 * GetParam());
   Tally tally;
-  for (std::uint64_t i = 0; i < rounds(500); ++i) {
+  for (std::uint64_t i = 0; i < rounds(100); ++i) {
     judge(random.series_parallel(1 + random.below(24), 25 + random.below(51)), i, tally);
   }
   RecordProperty("drawings", std::to_string(tally.drawings));
   EXPECT_EQ(tally.wrong, 0U) << "of " << tally.drawings << " drawings\n" << tally.report;
 }
+
+INSTANTIATE_TEST_SUITE_P(Hundreds, RandomSeriesParallel,
+                         ::testing::Range<std::uint64_t>(std::uint64_t{0}, std::uint64_t{5}));
 
 TEST(RandomDrawings, OfBridgesReadBack) {
   RandomCircuits random(40'002);

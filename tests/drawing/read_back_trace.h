@@ -1,6 +1,7 @@
 // Draws the cases of a solved problem, redraw after redraw, and judges each drawing.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <vector>
@@ -27,6 +28,8 @@ inline std::vector<std::size_t> ends_of_stages(const StepLog& steps) {
 inline std::vector<std::size_t> moments(const StepLog& steps, std::size_t stride) {
   std::vector<std::size_t> all = ends_of_stages(steps);
   for (std::size_t i = 1; i < steps.size(); i += stride) all.push_back(i);
+  std::sort(all.begin(), all.end());
+  all.erase(std::unique(all.begin(), all.end()), all.end());
   return all;
 }
 

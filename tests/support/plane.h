@@ -79,7 +79,13 @@ inline Vec middle_of(const Polygon& polygon) {
 /// How far the two reach into each other; negative where they are apart. By separating lines along
 /// the sides of both.
 inline double overlap(const Polygon& a, const Polygon& b) {
-  double least = std::numeric_limits<double>::infinity();
+  // Most are far apart, which the frames round them say at once.
+  const Frame frame_a = frame_of(a);
+  const Frame frame_b = frame_of(b);
+  double least =
+      std::min(std::min(frame_a.max.x, frame_b.max.x) - std::max(frame_a.min.x, frame_b.min.x),
+               std::min(frame_a.max.y, frame_b.max.y) - std::max(frame_a.min.y, frame_b.min.y));
+  if (least < 0) return least;
   for (const Polygon* sides : {&a, &b}) {
     for (std::size_t i = 0; i < sides->size(); ++i) {
       const Vec side = (*sides)[(i + 1) % sides->size()] - (*sides)[i];
