@@ -93,8 +93,9 @@ class Following {
         return;
       }
       if (step.makes.exists() && now.line(step.makes) != nullptr) measure(*now.line(step.makes));
-      if (is_between_stages(steps_, at)) now.tidy();
+      // Of a large drawing only the first figure is tried, and tidying each costs all of it.
       if (!is_small_) continue;
+      if (is_between_stages(steps_, at)) now.tidy();
       tried_.push_back(now);
       tried_.back().tidy();
     }
