@@ -4,15 +4,12 @@
 #include <algorithm>
 #include <utility>
 
+#include "drawing/stretches.h"
 #include "views/amounts.h"
 
 namespace ohmfold::views {
 
 namespace {
-
-bool is_between_stages(const StepLog& steps, std::size_t after) {
-  return after == 0 || after == steps.size() || steps[after - 1].stage != steps[after].stage;
-}
 
 /// "has come" or "have come", with the names of what came.
 Words came_words(const Scene& scene, std::size_t begin, std::size_t end) {
@@ -41,8 +38,9 @@ Words next_words(const Scene& scene, std::size_t begin, std::size_t end) {
 
 std::string redraw_name(const StepLog& steps, std::size_t after) {
   const std::string stage = "redraw " + std::to_string(steps[after - 1].stage);
-  return is_between_stages(steps, after) ? stage
-                                         : stage + ", step " + std::to_string(after) + " done";
+  return drawing::is_between_stages(steps, after)
+             ? stage
+             : stage + ", step " + std::to_string(after) + " done";
 }
 
 /// What is alive after some steps, from the source on.
@@ -223,16 +221,16 @@ Words figure_caption(const Scene& scene, const std::string& case_name, std::size
                                                 : say("The circuit in case \"", case_name, "\""))
                            : say(redraw_name(log, steps)).capitalised();
   if (!marks) return say(words, ".");
-  const bool between = is_between_stages(log, steps);
+  const bool between = drawing::is_between_stages(log, steps);
   std::size_t begin = steps;
   std::size_t end = steps;
   if (begin > 0) {
     do --begin;
-    while (between && !is_between_stages(log, begin));
+    while (between && !drawing::is_between_stages(log, begin));
   }
   if (end < log.size()) {
     do ++end;
-    while (between && !is_between_stages(log, end));
+    while (between && !drawing::is_between_stages(log, end));
   }
   const Words came = came_words(scene, begin, steps);
   const Words next = next_words(scene, steps, end);
