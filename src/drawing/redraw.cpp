@@ -29,8 +29,8 @@ Segment seat_segment(const PlacedPart& part) {
 /// Does the segment come into the square round a spot? In half units; a slanted one counts as its
 /// whole box.
 bool comes_near(const Segment& one, Spot middle, int reach) {
-  const auto [left, right] = std::minmax(2 * one.from.x, 2 * one.to.x);
-  const auto [top, bottom] = std::minmax(2 * one.from.y, 2 * one.to.y);
+  const auto [left, right] = std::minmax({2 * one.from.x, 2 * one.to.x});
+  const auto [top, bottom] = std::minmax({2 * one.from.y, 2 * one.to.y});
   return left < middle.x + reach && right > middle.x - reach && top < middle.y + reach &&
          bottom > middle.y - reach;
 }

@@ -184,7 +184,7 @@ class Reader {
   void check_overlap(const Stretch& a, const Stretch& b) {
     const Vec along = (1 / support::length(a.to - a.from)) * (a.to - a.from);
     if (std::abs(support::cross(along, b.from - a.from)) > kNear) return;
-    const auto [low, high] = std::minmax(dot(along, b.from - a.from), dot(along, b.to - a.from));
+    const auto [low, high] = std::minmax({dot(along, b.from - a.from), dot(along, b.to - a.from)});
     if (std::min(high, support::length(a.to - a.from)) - std::max(low, 0.0) < kNear) return;
     if (a.part != b.part || a.point != b.point) {
       fault(owner(a) + " lies on " + owner(b) + " near " + text(a.from));
