@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 #include <utility>
 
 #include "drawing/measures.h"
+#include "drawing/stages.h"
 #include "drawing/stretches.h"
 #include "ohmfold/error.h"
 
@@ -59,30 +61,10 @@ struct Figures::State {
 
 namespace {
 
-/// The steps that a drawing speaks of: those of the next stage and those of the last one; in the
-/// middle of a stage, the next step and the last one.
-struct Neighbours {
-  std::size_t came_begin = 0, now = 0, next_end = 0;
-};
-
-Neighbours neighbours_of(const StepLog& steps, std::size_t now) {
-  Neighbours near{now, now, now};
-  const bool between = is_between_stages(steps, now);
-  if (now < steps.size()) {
-    do ++near.next_end;
-    while (between && !is_between_stages(steps, near.next_end));
-  }
-  if (now > 0) {
-    do --near.came_begin;
-    while (between && !is_between_stages(steps, near.came_begin));
-  }
-  return near;
-}
-
 void mark(Schematic& schematic, const StepLog& steps, std::size_t now) {
   const Neighbours near = neighbours_of(steps, now);
   std::unordered_map<std::uint32_t, std::uint32_t> takes;  // part to the number of its step
-  std::unordered_map<std::uint32_t, bool> came;
+  std::unordered_set<std::uint32_t> came;
   for (std::size_t i = now; i < near.next_end; ++i) {
     const Step step = steps[i];
     for (const PartId part : step.takes) {
@@ -91,9 +73,7 @@ void mark(Schematic& schematic, const StepLog& steps, std::size_t now) {
   }
   for (std::size_t i = near.came_begin; i < now; ++i) {
     const Step step = steps[i];
-    if (!step.makes.exists()) continue;
-    const std::size_t count = std::max<std::size_t>(1, step.adds.size());
-    for (std::uint32_t n = 0; n < count; ++n) came[step.makes.index + n] = true;
+    for (std::uint32_t n = 0; n < parts_made(step); ++n) came.insert(step.makes.index + n);
   }
   for (DrawnPart& part : schematic.parts) {
     const auto next = takes.find(part.part.index);

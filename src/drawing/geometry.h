@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <cstdint>
 #include <vector>
 
 namespace ohmfold::drawing {
@@ -17,6 +18,14 @@ struct Spot {
 }
 [[nodiscard]] constexpr Spot operator-(Spot a, Spot b) {
   return {a.x - b.x, a.y - b.y};
+}
+
+/// Positive where `b` is at the right of `a`, as seen with y downwards; 0 where they are in line.
+[[nodiscard]] constexpr std::int64_t cross(Spot a, Spot b) {
+  return std::int64_t{a.x} * b.y - std::int64_t{a.y} * b.x;
+}
+[[nodiscard]] constexpr std::int64_t dot(Spot a, Spot b) {
+  return std::int64_t{a.x} * b.x + std::int64_t{a.y} * b.y;
 }
 
 /// A straight line between two different spots.

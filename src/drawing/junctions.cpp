@@ -6,23 +6,12 @@
 #include <optional>
 #include <tuple>
 
+#include "drawing/whole.h"
 #include "drawing/wires.h"
 
 namespace ohmfold::drawing {
 
 namespace {
-
-std::int64_t cross(Spot a, Spot b) {
-  return std::int64_t{a.x} * b.y - std::int64_t{a.y} * b.x;
-}
-
-std::int64_t rounded_quotient(std::int64_t a, std::int64_t b) {
-  if (b < 0) {
-    a = -a;
-    b = -b;
-  }
-  return a >= 0 ? (a + b / 2) / b : -((b / 2 - a) / b);
-}
 
 /// Where two lines cross in the middle of both.
 std::optional<Spot> crossing_of(const Segment& a, const Segment& b) {

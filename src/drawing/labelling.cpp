@@ -55,7 +55,7 @@ class Labelling {
         highest_ = std::min(highest_, corner.y);
         lowest_ = std::max(lowest_, corner.y);
       }
-      if (is_upright(part.direction) || is_lying(part.direction)) continue;
+      if (!is_slanted(part.direction)) continue;
       middle_ = middle_ + part.middle;
       ++slanted_;
     }
@@ -83,7 +83,7 @@ class Labelling {
                         (label.box.min.y + label.box.max.y) / 2};
       const Spot right = right_of(part.direction);
       const Spot towards = centre - part.middle;
-      at_left = std::int64_t{towards.x} * right.x + std::int64_t{towards.y} * right.y < 0;
+      at_left = dot(towards, right) < 0;
       part.labels.push_back(std::move(label));
     }
     if (framed_) put_tag(index, at_left ? 1 : -1);
@@ -168,7 +168,7 @@ class Labelling {
                    std::vector<Candidate>& places) const {
     const Spot right = right_of(part.direction);
     const Spot out = part.middle - middle_;
-    const bool outer = std::int64_t{out.x} * right.x + std::int64_t{out.y} * right.y >= 0;
+    const bool outer = dot(out, right) >= 0;
     for (const bool at_right : {outer, !outer}) {
       const Spot away = at_right ? right : Spot{-right.x, -right.y};
       for (int far = measures_.clearance(); far < 4 * sizes_.symbol_length; far += 2) {

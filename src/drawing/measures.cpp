@@ -100,8 +100,7 @@ Box Measures::tag_of(const DrawnPart& part, Spot corner) const {
   const int signs = part.kind == SymbolKind::battery ? 5 * sizes_.gap / 2 : 0;
   const int along = body(part.kind).x + sizes_.gap + signs;
   // Beside a slanted line the corners of the number come nearer to it.
-  const int across =
-      frame_across() + (!is_lying(part.direction) && !is_upright(part.direction) ? sizes_.gap : 0);
+  const int across = frame_across() + (is_slanted(part.direction) ? sizes_.gap : 0);
   const Spot middle = part.middle + stride(part.direction, corner.x * along) +
                       stride(right_of(part.direction), corner.y * across);
   return around(middle, 3 * sizes_.line_height / 4, sizes_.line_height / 2);

@@ -34,7 +34,7 @@ bool meet(const Box& box, const Segment& segment) {
   for (const int x : {box.min.x, box.max.x}) {
     for (const int y : {box.min.y, box.max.y}) {
       const Spot corner = Spot{x, y} - segment.from;
-      const std::int64_t side = std::int64_t{along.x} * corner.y - std::int64_t{along.y} * corner.x;
+      const std::int64_t side = cross(along, corner);
       at_left = at_left || side <= 0;
       at_right = at_right || side >= 0;
     }

@@ -35,15 +35,7 @@ enum class Mark : std::uint8_t {
 enum class Anchor : std::uint8_t { start, middle, end };
 
 /// What a label is about; writers set each in its own way.
-enum class TextRole : std::uint8_t {
-  part_name,
-  value,
-  current,
-  voltage,
-  point_name,
-  potential,
-  step
-};
+enum class TextRole : std::uint8_t { part_name, value, current, point_name, potential };
 
 struct LabelLine {
   TextRole role{};
@@ -102,8 +94,8 @@ struct Schematic {
   std::vector<Crossing> crossings;
 };
 
-/// How large things are where the drawing will stand: on paper in units of a tenth of a
-/// millimetre or so, on a terminal in columns and lines.
+/// How large things are where the drawing will stand: on paper in pixels of SVG, on a terminal in
+/// columns and lines.
 struct Sizes {
   int symbol_length = 0;   ///< of a resistor's body along its path
   int upright_length = 0;  ///< the same where it stands upright

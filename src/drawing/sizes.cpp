@@ -5,6 +5,7 @@
 
 #include "drawing/characters.h"
 #include "drawing/schematic.h"
+#include "drawing/symbols.h"
 
 namespace ohmfold::drawing {
 
@@ -83,7 +84,8 @@ int terminal_width(std::string_view text) {
 }  // namespace
 
 const Sizes& paper_sizes() {
-  static constexpr Sizes kSizes{44, 44, 16, 18, 17, 6, 10, true, paper_width};
+  static constexpr Sizes kSizes{kBodyLength, kBodyLength, kBodyBreadth, 18,         kLineHeight,
+                                6,           10,          true,         paper_width};
   return kSizes;
 }
 

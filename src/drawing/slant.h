@@ -2,6 +2,7 @@
 #pragma once
 
 #include "drawing/geometry.h"
+#include "drawing/whole.h"
 
 namespace ohmfold::drawing {
 
@@ -12,22 +13,17 @@ namespace ohmfold::drawing {
   return direction.y == 0;
 }
 
-/// The whole part of the square root. Requires value >= 0.
-[[nodiscard]] constexpr long long square_root(long long value) {
-  long long root = 0;
-  for (long long bit = 1LL << 31; bit > 0; bit /= 2) {
-    if ((root + bit) * (root + bit) <= value) root += bit;
-  }
-  return root;
+[[nodiscard]] constexpr bool is_slanted(Spot direction) {
+  return !is_upright(direction) && !is_lying(direction);
 }
 
 /// So far along the direction. Requires a direction other than zero.
 [[nodiscard]] constexpr Spot stride(Spot direction, int length) {
   if (direction.x == 0) return {0, direction.y > 0 ? length : -length};
   if (direction.y == 0) return {direction.x > 0 ? length : -length, 0};
-  const long long x = direction.x;
-  const long long y = direction.y;
-  const long long whole = square_root(x * x + y * y);
+  const std::int64_t x = direction.x;
+  const std::int64_t y = direction.y;
+  const std::int64_t whole = square_root(x * x + y * y);
   return {static_cast<int>(x * length / whole), static_cast<int>(y * length / whole)};
 }
 

@@ -8,6 +8,7 @@
 #include "drawing/layout.h"
 #include "drawing/measures.h"
 #include "drawing/slant.h"
+#include "drawing/stages.h"
 #include "drawing/structure.h"
 
 namespace ohmfold::drawing {
@@ -116,8 +117,7 @@ class Following {
   }
 
   void keep_angle(const Segment& segment) {
-    const Spot along = segment.to - segment.from;
-    if (!is_lying(along) && !is_upright(along)) made_.scale.share(segment);
+    if (is_slanted(segment.to - segment.from)) made_.scale.share(segment);
   }
 
   /// Widens the cell of a part for its symbol, arrow and label.
@@ -213,10 +213,6 @@ class Following {
 };
 
 }  // namespace
-
-bool is_between_stages(const StepLog& steps, std::size_t after) {
-  return after == 0 || after == steps.size() || steps[after - 1].stage != steps[after].stage;
-}
 
 StretchOfRedraws stretch_from(const Look& look, const std::vector<int>& heights,
                               std::size_t begin) {

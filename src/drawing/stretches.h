@@ -16,10 +16,6 @@ struct StretchOfRedraws {
   Scale scale;
 };
 
-/// Is after so many steps a drawing complete that one looks at: at the start, at the end, between
-/// two stages?
-[[nodiscard]] bool is_between_stages(const StepLog& steps, std::size_t after);
-
 /// The stretch that begins after so many steps. Cost: that of a layout, of all steps in it, and of
 /// trying the labels of its figures, for small networks of all of them.
 [[nodiscard]] StretchOfRedraws stretch_from(const Look& look, const std::vector<int>& heights,

@@ -9,10 +9,6 @@ namespace ohmfold::drawing {
 
 namespace {
 
-bool is_slanted(Spot direction) {
-  return !is_upright(direction) && !is_lying(direction);
-}
-
 void add_outline(Occupied& occupied, const std::vector<Spot>& corners, bool slanted,
                  std::uint32_t owner) {
   if (!slanted) return occupied.add(box_of(corners), owner);
@@ -23,7 +19,7 @@ void add_outline(Occupied& occupied, const std::vector<Spot>& corners, bool slan
 
 /// Rounded up.
 int length_of(std::int64_t square) {
-  const long long root = square_root(square);
+  const std::int64_t root = square_root(square);
   return static_cast<int>(root * root < square ? root + 1 : root);
 }
 

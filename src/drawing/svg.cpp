@@ -64,16 +64,12 @@ std::string_view role_class(TextRole role) {
       return "value";
     case TextRole::current:
       return "current";
-    case TextRole::voltage:
-      return "voltage";
     case TextRole::point_name:
       return "point-name";
     case TextRole::potential:
-      return "potential";
-    case TextRole::step:
       break;
   }
-  return "step";
+  return "potential";
 }
 
 std::string name_text(std::string_view name) {

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "drawing/slant.h"
+
 namespace ohmfold::drawing {
 
 namespace {
@@ -156,8 +158,8 @@ Tag tag_of(const DrawnPart& part, const Schematic& schematic) {
   Tag tag{{}, 0, kHeight, std::to_string(part.step)};
   tag.width = 6 * kMilli * static_cast<Milli>(tag.text.size()) + 7 * kMilli;
   const Spot frame = symbol_of(part.kind, SymbolSet::rectangle, false, false).frame;
-  const bool slanted = part.direction.x != 0 && part.direction.y != 0;
-  const Spot corner{part.tag_corner.x * frame.x, part.tag_corner.y * (slanted ? 18 : 12)};
+  const int across = is_slanted(part.direction) ? 18 : 12;
+  const Spot corner{part.tag_corner.x * frame.x, part.tag_corner.y * across};
   tag.middle = placed(fine(corner), part.middle, turn_to(part.direction));
   // What is wider than a circle reaches outwards.
   const Milli wider = (tag.width - tag.height) / 2;

@@ -3,29 +3,9 @@
 
 #include <cstdlib>
 
+#include "drawing/whole.h"
+
 namespace ohmfold::drawing {
-
-namespace {
-
-/// The largest integer whose square is not above `value`; Newton's method from above.
-std::int64_t square_root(std::int64_t value) {
-  if (value < 2) return value;
-  std::int64_t root = value;
-  std::int64_t next = (value + 1) / 2;
-  while (next < root) {
-    root = next;
-    next = (root + value / root) / 2;
-  }
-  return root;
-}
-
-/// The nearest integer, halves away from zero. Requires divisor > 0.
-std::int64_t rounded_quotient(std::int64_t dividend, std::int64_t divisor) {
-  const std::int64_t half = divisor / 2;
-  return dividend >= 0 ? (dividend + half) / divisor : -((-dividend + half) / divisor);
-}
-
-}  // namespace
 
 Turn turn_to(Spot direction) {
   if (direction.y == 0) return {direction.x < 0 ? -kMilli : kMilli, 0};

@@ -8,14 +8,6 @@ namespace ohmfold::drawing {
 
 namespace {
 
-std::int64_t cross(Spot a, Spot b) {
-  return std::int64_t{a.x} * b.y - std::int64_t{a.y} * b.x;
-}
-
-std::int64_t dot(Spot a, Spot b) {
-  return std::int64_t{a.x} * b.x + std::int64_t{a.y} * b.y;
-}
-
 bool goes_straight_on(Spot before, Spot at, Spot after) {
   return cross(at - before, after - at) == 0 && dot(at - before, after - at) > 0;
 }

@@ -19,13 +19,6 @@ struct MathText {
 /// "R12" as R with the subscript 12; a name of several letters as one word.
 [[nodiscard]] MathText math_name(std::string_view name);
 
-/// Raised digits that the text begins with: as plain digits, and how many bytes they take.
-struct Raised {
-  std::string digits;
-  std::size_t bytes = 0;
-};
-[[nodiscard]] Raised raised_digits(std::string_view text);
-
 /// The symbol with its subscript upright: it is the name of a part, of points, or a word.
 [[nodiscard]] MathText math_symbol(const views::Symbol& symbol);
 

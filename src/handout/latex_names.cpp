@@ -1,11 +1,11 @@
 // Names and symbols of quantities for the math mode of LaTeX.
 #include <algorithm>
-#include <array>
 
 #include "drawing/latex.h"
 #include "drawing/names.h"
 #include "handout/latex_math.h"
 #include "handout/latex_width.h"
+#include "handout/raised_digits.h"
 
 namespace ohmfold::handout {
 
@@ -52,22 +52,6 @@ Power split_power(std::string_view text) {
 }
 
 }  // namespace
-
-Raised raised_digits(std::string_view text) {
-  constexpr std::array<std::string_view, 10> kRaised{"⁰", "¹", "²", "³", "⁴",
-                                                     "⁵", "⁶", "⁷", "⁸", "⁹"};
-  Raised raised;
-  for (bool found = true; found;) {
-    found = false;
-    for (std::size_t digit = 0; digit < kRaised.size(); ++digit) {
-      if (!text.substr(raised.bytes).starts_with(kRaised.at(digit))) continue;
-      raised.digits += std::to_string(digit);
-      raised.bytes += kRaised.at(digit).size();
-      found = true;
-    }
-  }
-  return raised;
-}
 
 MathText math_name(std::string_view name) {
   const Power power = split_power(name);

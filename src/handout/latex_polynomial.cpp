@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "handout/latex_width.h"
+#include "handout/raised_digits.h"
 #include "ohmfold/symbolic.h"
 
 namespace ohmfold::handout {

@@ -1,10 +1,10 @@
 // Numbers and amounts as MathML Core: what is written on one line, taken apart again.
 #include "handout/mathml_number.h"
 
-#include <array>
 #include <string_view>
 
 #include "drawing/xml.h"
+#include "handout/raised_digits.h"
 #include "ohmfold/symbolic.h"
 #include "views/amounts.h"
 
@@ -14,8 +14,6 @@ namespace {
 
 constexpr std::string_view kNoBreakSpace = "\u00A0";
 constexpr std::string_view kMinus = "\u2212";
-constexpr std::array<std::string_view, 10> kRaised{"⁰", "¹", "²", "³", "⁴",
-                                                   "⁵", "⁶", "⁷", "⁸", "⁹"};
 
 std::string element(std::string_view name, std::string_view text) {
   return "<" + std::string(name) + ">" + drawing::xml_text(text) + "</" + std::string(name) + ">";
@@ -71,18 +69,10 @@ class SumReader {
 
   /// "²", which belongs to the token before it.
   bool take_power() {
-    std::string power;
-    bool found = true;
-    while (found) {
-      found = false;
-      for (std::size_t digit = 0; digit < kRaised.size() && !found; ++digit) {
-        if (!take(kRaised.at(digit))) continue;
-        power += std::to_string(digit);
-        found = true;
-      }
-    }
-    if (power.empty()) return false;
-    last_ = "<msup>" + last_ + element("mn", power) + "</msup>";
+    const Raised power = raised_digits(rest_);
+    if (power.bytes == 0) return false;
+    rest_.remove_prefix(power.bytes);
+    last_ = "<msup>" + last_ + element("mn", power.digits) + "</msup>";
     return true;
   }
 
@@ -100,10 +90,7 @@ class SumReader {
   }
 
   [[nodiscard]] bool begins_power(std::size_t at) const {
-    for (const std::string_view raised : kRaised) {
-      if (rest_.substr(at).starts_with(raised)) return true;
-    }
-    return false;
+    return raised_digits(rest_.substr(at)).bytes > 0;
   }
 
   void put_operator(std::string_view sign) { written_ += element("mo", sign); }

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "drawing/stretches.h"
+#include "drawing/stages.h"
 #include "views/amounts.h"
 
 namespace ohmfold::views {
@@ -16,9 +16,9 @@ Words came_words(const Scene& scene, std::size_t begin, std::size_t end) {
   std::vector<PartId> made;
   for (std::size_t i = begin; i < end; ++i) {
     const Step step = scene.reduction.steps[i];
-    if (!step.makes.exists()) continue;
-    const std::size_t count = std::max<std::size_t>(1, step.adds.size());
-    for (std::uint32_t n = 0; n < count; ++n) made.push_back(PartId{step.makes.index + n});
+    for (std::uint32_t n = 0; n < drawing::parts_made(step); ++n) {
+      made.push_back(PartId{step.makes.index + n});
+    }
   }
   if (made.empty()) return {};
   constexpr std::size_t kMost = 4;
@@ -221,19 +221,9 @@ Words figure_caption(const Scene& scene, const std::string& case_name, std::size
                                                 : say("The circuit in case \"", case_name, "\""))
                            : say(redraw_name(log, steps)).capitalised();
   if (!marks) return say(words, ".");
-  const bool between = drawing::is_between_stages(log, steps);
-  std::size_t begin = steps;
-  std::size_t end = steps;
-  if (begin > 0) {
-    do --begin;
-    while (between && !drawing::is_between_stages(log, begin));
-  }
-  if (end < log.size()) {
-    do ++end;
-    while (between && !drawing::is_between_stages(log, end));
-  }
-  const Words came = came_words(scene, begin, steps);
-  const Words next = next_words(scene, steps, end);
+  const drawing::Neighbours near = drawing::neighbours_of(log, steps);
+  const Words came = came_words(scene, near.came_begin, near.now);
+  const Words next = next_words(scene, near.now, near.next_end);
   if (!came.empty()) words = say(words, ": ", came);
   if (!next.empty()) words = say(words, came.empty() ? ": " : "; ", next);
   return say(words, ".");

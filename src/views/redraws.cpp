@@ -1,8 +1,7 @@
 // Which figures a worked solution has.
 #include "views/redraws.h"
 
-#include <algorithm>
-
+#include "drawing/stages.h"
 #include "ohmfold/unknown.h"
 
 namespace ohmfold::views {
@@ -11,11 +10,6 @@ namespace {
 
 /// A reduction that starts with more parts than this is not drawn, however few are left later.
 constexpr std::size_t kMostPlaced = 200;
-
-std::size_t parts_made(const Step& step) {
-  if (!step.makes.exists()) return 0;
-  return std::max<std::size_t>(1, step.adds.size());
-}
 
 bool is_drawn(const Scene& scene, const OutlineOptions& options) {
   const std::size_t parts = scene.reduction.start.alive_count();
@@ -40,7 +34,7 @@ std::size_t alive_after(const Reduction& reduction, std::size_t steps) {
   std::size_t count = reduction.start.alive_count();
   for (std::size_t i = 0; i < steps; ++i) {
     const Step step = reduction.steps[i];
-    count = count - step.takes.size() + parts_made(step);
+    count = count - step.takes.size() + drawing::parts_made(step);
   }
   return count;
 }

@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "drawing/stages.h"
 #include "views/amounts.h"
 #include "views/questions.h"
 #include "views/reduction_chapter.h"
@@ -67,10 +68,8 @@ Words step_title(const Scene& scene, const Step& step) {
 
 std::vector<Asked> asked_of_step(const Scene& scene, const Step& step) {
   Questions questions;
-  if (!step.makes.exists()) return {};
   const Network& network = scene.reduction.end;
-  const auto count = static_cast<std::uint32_t>(std::max<std::size_t>(1, step.adds.size()));
-  for (std::uint32_t i = 0; i < count; ++i) {
+  for (std::uint32_t i = 0; i < drawing::parts_made(step); ++i) {
     const PartId part{step.makes.index + i};
     const Words name = say(scene.words.part(part));
     if (network.kind(part) == ElementKind::battery) {

@@ -21,12 +21,6 @@ inline std::string text(const Segment& s) {
   return text(s.from) + "-" + text(s.to);
 }
 
-inline std::int64_t cross(Spot a, Spot b) {
-  return std::int64_t{a.x} * b.y - std::int64_t{a.y} * b.x;
-}
-inline std::int64_t dot(Spot a, Spot b) {
-  return std::int64_t{a.x} * b.x + std::int64_t{a.y} * b.y;
-}
 inline Spot direction(const Segment& s) {
   return s.to - s.from;
 }
